@@ -1,0 +1,245 @@
+package ribband.measure;
+
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.YearMonth;
+import java.util.List;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/** Says values to a person, in English words and signs of our own: the same on every Java. */
+public final class Saying {
+  private static final List<String> MONTHS =
+      List.of(
+          "January",
+          "February",
+          "March",
+          "April",
+          "May",
+          "June",
+          "July",
+          "August",
+          "September",
+          "October",
+          "November",
+          "December");
+  private static final List<String> DAYS =
+      List.of("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday");
+  private static final List<String> NUMBERS =
+      List.of(
+          "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+          "eleven", "twelve");
+  private static final String[] EIGHTHS = {"", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"};
+
+  private Saying() {}
+
+  /** To the minute: {@code 26½} where quarters tell it, else {@code 26:40}; {@code 0} for none. */
+  public static String hours(Hours hours) {
+    long minutes = (hours.seconds() + 30) / 60;
+    long whole = minutes / 60;
+    long rest = minutes % 60;
+    if (rest % 15 != 0) {
+      return grouped(BigInteger.valueOf(whole)) + ":" + (rest < 10 ? "0" : "") + rest;
+    }
+    String quarter = EIGHTHS[(int) (rest / 15) * 2];
+    return whole == 0 && rest != 0 ? quarter : grouped(BigInteger.valueOf(whole)) + quarter;
+  }
+
+  /** {@code 26½ hours}, {@code 1 hour}, {@code ¾ hour}, {@code 40 minutes}. */
+  public static String hoursInWords(Hours hours) {
+    long minutes = (hours.seconds() + 30) / 60;
+    if (minutes > 0 && minutes < 60 && minutes % 15 != 0) {
+      return minutes == 1 ? "1 minute" : minutes + " minutes";
+    }
+    return hours(hours) + (minutes > 0 && minutes <= 60 ? " hour" : " hours");
+  }
+
+  /** {@code $1,234.50}, {@code −$20.00}; whole amounts of money keep their places. */
+  public static String money(Money money, Currency currency) {
+    BigDecimal amount = BigDecimal.valueOf(money.minor(), currency.digits()).abs();
+    String figures = amount.toPlainString();
+    int point = figures.indexOf('.');
+    String places = point < 0 ? "" : figures.substring(point);
+    return (money.isNegative() ? "−" : "")
+        + currency.sign()
+        + grouped(amount.toBigInteger())
+        + places;
+  }
+
+  /** In whole units, rounded half up, for axes and glances: {@code $1,235}. */
+  public static String moneyRounded(Money money, Currency currency) {
+    BigDecimal amount =
+        BigDecimal.valueOf(money.minor(), currency.digits())
+            .abs()
+            .setScale(0, RoundingMode.HALF_UP);
+    boolean below = money.isNegative() && amount.signum() != 0;
+    return (below ? "−" : "") + currency.sign() + grouped(amount.toBigInteger());
+  }
+
+  /** A whole number with commas between thousands. */
+  public static String count(long number) {
+    return (number < 0 ? "−" : "") + grouped(BigInteger.valueOf(number).abs());
+  }
+
+  private static String grouped(BigInteger number) {
+    StringBuilder figures = new StringBuilder(number.toString());
+    for (int i = figures.length() - 3; i > 0; i -= 3) {
+      figures.insert(i, ',');
+    }
+    return figures.toString();
+  }
+
+  /** {@code no}, {@code one} .. {@code twelve}, then figures. */
+  public static String number(long number) {
+    return number >= 0 && number < NUMBERS.size() ? NUMBERS.get((int) number) : count(number);
+  }
+
+  /** {@code 1 night}, {@code 3 nights}. */
+  public static String counted(long number, String one, String several) {
+    return count(number) + " " + (number == 1 ? one : several);
+  }
+
+  /** {@code first}, {@code second}, {@code third}, {@code 4th}, {@code 21st}. */
+  public static String ordinal(int number) {
+    return switch (number) {
+      case 1 -> "first";
+      case 2 -> "second";
+      case 3 -> "third";
+      default -> number + ending(number);
+    };
+  }
+
+  private static String ending(int number) {
+    if (number % 100 >= 11 && number % 100 <= 13) {
+      return "th";
+    }
+    return switch (number % 10) {
+      case 1 -> "st";
+      case 2 -> "nd";
+      case 3 -> "rd";
+      default -> "th";
+    };
+  }
+
+  /** {@code a}, {@code a and b}, {@code a, b and c}. */
+  public static String list(List<String> words) {
+    int last = words.size() - 1;
+    return last <= 0
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+  }
+
+  /** {@code 14 March 2026}. */
+  public static String day(LocalDate day) {
+    return day.getDayOfMonth() + " " + month(YearMonth.from(day));
+  }
+
+  /** {@code Saturday 14 March 2026}. */
+  public static String dayInFull(LocalDate day) {
+    return weekday(day) + " " + day(day);
+  }
+
+  public static String weekday(LocalDate day) {
+    return DAYS.get(day.getDayOfWeek().getValue() - 1);
+  }
+
+  /** {@code 14 Mar}. */
+  public static String shortDay(LocalDate day) {
+    return day.getDayOfMonth() + " " + shortMonth(YearMonth.from(day));
+  }
+
+  /** {@code March 2026}. */
+  public static String month(YearMonth month) {
+    return monthName(month) + " " + month.getYear();
+  }
+
+  /** {@code March}. */
+  public static String monthName(YearMonth month) {
+    return MONTHS.get(month.getMonthValue() - 1);
+  }
+
+  /** {@code Mar}. */
+  public static String shortMonth(YearMonth month) {
+    return monthName(month).substring(0, 3);
+  }
+
+  /** {@code 20:25}. */
+  public static String clock(LocalTime time) {
+    return (time.getHour() < 10 ? "0" : "")
+        + time.getHour()
+        + (time.getMinute() < 10 ? ":0" : ":")
+        + time.getMinute();
+  }
+
+  /** {@code 20:25}, with the day where it is not the one given. */
+  public static String moment(LocalDateTime moment, LocalDate day) {
+    String clock = clock(moment.toLocalTime());
+    return moment.toLocalDate().equals(day) ? clock : clock + " on " + day(moment.toLocalDate());
+  }
+
+  /**
+   * In the unit written, for the shop: eighths where they are near enough to 1 in 100, else two
+   * decimals.
+   */
+  public static String quantity(Quantity quantity) {
+    String number = number(quantity.number());
+    String unit = quantity.unit().name();
+    return unit.isEmpty() ? number : number + " " + unit;
+  }
+
+  private static String number(BigFraction number) {
+    BigFraction eighths = number.multiply(8);
+    if (eighths.getDenominator().equals(BigInteger.ONE)) {
+      BigInteger[] parts = eighths.getNumerator().divideAndRemainder(BigInteger.valueOf(8));
+      String part = EIGHTHS[parts[1].intValue()];
+      return parts[0].signum() == 0 && !part.isEmpty() ? part : grouped(parts[0]) + part;
+    }
+    return decimal(number.bigDecimalValue(2, RoundingMode.HALF_UP));
+  }
+
+  private static String decimal(BigDecimal value) {
+    BigDecimal plain = value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
+    String figures = plain.toPlainString();
+    int point = figures.indexOf('.');
+    return grouped(plain.toBigInteger()) + (point < 0 ? "" : figures.substring(point));
+  }
+
+  /** {@code 61 °F}. */
+  public static String temperature(Temperature temperature) {
+    String figures = temperature.degrees().stripTrailingZeros().toPlainString();
+    return figures.replace('-', '−') + " °" + temperature.scale();
+  }
+
+  /** {@code 40%}. */
+  public static String percent(Percent percent) {
+    return percent.value().stripTrailingZeros().toPlainString() + "%";
+  }
+
+  /** The share of a whole as a whole number of hundredths, half up: {@code 37%}. */
+  public static String share(long part, long whole) {
+    if (whole == 0) {
+      return "–";
+    }
+    BigDecimal hundredths =
+        BigDecimal.valueOf(part)
+            .multiply(BigDecimal.valueOf(100))
+            .divide(BigDecimal.valueOf(whole), 0, RoundingMode.HALF_UP);
+    boolean trace = hundredths.signum() == 0 && part > 0;
+    return trace ? "<1%" : hundredths.toPlainString() + "%";
+  }
+
+  /** {@code 20 min}, {@code 8 h}, {@code 7 days}. */
+  public static String span(Span span) {
+    long minutes = span.seconds() / 60;
+    if (minutes % 1440 == 0) {
+      return counted(minutes / 1440, "day", "days");
+    }
+    if (minutes < 60) {
+      return minutes + " min";
+    }
+    return minutes % 60 == 0 ? minutes / 60 + " h" : minutes / 60 + " h " + minutes % 60 + " min";
+  }
+}

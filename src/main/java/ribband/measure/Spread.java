@@ -1,0 +1,36 @@
+package ribband.measure;
+
+/**
+ * How far an adhesive goes: {@code 140 in2 per fl oz}.
+ *
+ * @param area an area, more than 0
+ * @param amount a volume or a weight, more than 0
+ */
+public record Spread(Quantity area, Quantity amount) {
+  private static final String WRITE = "write 140 in2 per fl oz or 200 cm2 per 30 ml";
+
+  public static Spread read(String text) throws Unreadable {
+    String[] sides = text.strip().split("\\s+per\\s+", -1);
+    if (sides.length != 2) {
+      throw new Unreadable("is not a spread", WRITE);
+    }
+    Quantity area = side(sides[0]);
+    Quantity amount = side(sides[1].matches("[0-9¼½¾⅓⅔⅛⅜⅝⅞].*") ? sides[1] : "1 " + sides[1]);
+    Dimension measured = amount.unit().dimension();
+    boolean fits =
+        area.unit().dimension() == Dimension.AREA
+            && (measured == Dimension.VOLUME || measured == Dimension.MASS);
+    if (!fits || area.number().signum() == 0 || amount.number().signum() == 0) {
+      throw new Unreadable("is not an area for an amount", WRITE);
+    }
+    return new Spread(area, amount);
+  }
+
+  private static Quantity side(String text) throws Unreadable {
+    try {
+      return Quantity.read(text);
+    } catch (Unreadable e) {
+      throw new Unreadable("is not a spread", WRITE);
+    }
+  }
+}

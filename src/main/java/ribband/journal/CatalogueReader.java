@@ -1,0 +1,186 @@
+package ribband.journal;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BiFunction;
+import ribband.measure.Dates;
+import ribband.measure.Dimension;
+import ribband.measure.Hours;
+import ribband.measure.Mix;
+import ribband.measure.Money;
+import ribband.measure.Name;
+import ribband.measure.Proportion;
+import ribband.measure.Quantity;
+import ribband.measure.Reading;
+import ribband.measure.Span;
+import ribband.measure.SpanRange;
+import ribband.measure.Spread;
+import ribband.measure.Temperature;
+import ribband.measure.Unit;
+import ribband.measure.Unreadable;
+import ribband.problem.Problems;
+
+/** Reads the project's catalogue: materials, adhesives, pieces, clamps, days away, the shop. */
+final class CatalogueReader {
+  private final Fields fields;
+  private final Reading<Money> amounts;
+  private final Listed phases;
+  private final Problems problems;
+
+  CatalogueReader(Fields fields, Reading<Money> amounts, Listed phases, Problems problems) {
+    this.fields = fields;
+    this.amounts = amounts;
+    this.phases = phases;
+    this.problems = problems;
+  }
+
+  Map<String, Material> materials() {
+    return named("materials", this::material);
+  }
+
+  private Material material(String name, Fields keys) {
+    Optional<Unit> unit = keys.value("unit", Unit::read);
+    Reading<Quantity> amount = text -> inUnit(Quantity.read(text), unit);
+    return new Material(
+        name,
+        unit,
+        keys.value("on hand", amount),
+        keys.value("worth", amounts),
+        keys.value("lead time", Span::read),
+        keys.value("never below", amount));
+  }
+
+  private static Quantity inUnit(Quantity amount, Optional<Unit> unit) throws Unreadable {
+    if (unit.isPresent() && !unit.get().goesWith(amount.unit())) {
+      throw new Unreadable(
+          "is " + amount.unit().dimension().words() + ", but the unit is " + unit.get().told(),
+          "write both in units that go together");
+    }
+    return amount;
+  }
+
+  Map<String, Adhesive> adhesives() {
+    return named("adhesives", this::adhesive);
+  }
+
+  private Adhesive adhesive(String name, Fields keys) {
+    return new Adhesive(
+        name,
+        keys.text("material"),
+        keys.value("mix", Mix::read),
+        keys.value("densities", Proportion::read),
+        keys.value("rated at", Temperature::read),
+        keys.value("pot life", Span::read),
+        keys.value("open time", Span::read),
+        keys.value("soft for", Span::read),
+        keys.value("clamp time", Span::read),
+        keys.value("recoat", SpanRange::read),
+        keys.value("full cure", Span::read),
+        keys.value("coldest", Temperature::read),
+        keys.value("spread", Spread::read));
+  }
+
+  /** Kinds of pieces; their adhesives must be among those listed. */
+  Map<String, PieceKind> pieces(Map<String, Adhesive> adhesives) {
+    Listed names =
+        new Listed(
+            "adhesives of project.yaml", adhesives.values().stream().map(Adhesive::name).toList());
+    return named("pieces", (name, keys) -> pieceKind(name, keys, names));
+  }
+
+  private PieceKind pieceKind(String name, Fields keys, Listed adhesives) {
+    Optional<Integer> total = keys.value("total", Readings.whole(1, 99_999));
+    if (!keys.has("total")) {
+      problems.error(keys.place(), "pieces \"" + name + "\" have no total; write total: 16");
+    }
+    return new PieceKind(
+        name,
+        total.orElse(1),
+        keys.value("phase", PhaseMap.phase(phases)),
+        keys.values("sides", Readings::id),
+        keys.value("glue area", Quantity.of(Dimension.AREA)),
+        keys.value("adhesive", adhesives.reading()),
+        number(keys.value("clamps", Readings.whole(0, 9_999))),
+        keys.value("hours", Hours::read));
+  }
+
+  OptionalInt clamps() {
+    return number(fields.value("clamps", Readings.whole(0, 9_999)));
+  }
+
+  private static OptionalInt number(Optional<Integer> number) {
+    return number.isPresent() ? OptionalInt.of(number.get()) : OptionalInt.empty();
+  }
+
+  List<Away> away() {
+    List<Away> ranges = new ArrayList<>();
+    fields.eachMapping(
+        "away",
+        (keys, place) -> {
+          Optional<LocalDate> from = keys.value("from", Dates::readDay);
+          Optional<LocalDate> to = keys.value("to", Dates::readDay);
+          Optional<String> why = keys.text("why");
+          if (!keys.has("from") || !keys.has("to")) {
+            problems.error(
+                place, "away needs a from and a to; write {from: 2026-07-01, to: 2026-07-20}");
+          } else if (from.isPresent() && to.isPresent()) {
+            if (to.get().isBefore(from.get())) {
+              problems.error(keys.placeOf("to"), "away ends before it begins; change from and to");
+            } else {
+              ranges.add(new Away(from.get(), to.get(), why));
+            }
+          }
+        });
+    return ranges;
+  }
+
+  Map<Month, Temperature> shopTemperatures() {
+    Map<Month, Temperature> means = new LinkedHashMap<>();
+    fields.eachNamed(
+        "shop temperatures",
+        (name, node) -> {
+          Optional<Month> month = Values.read("month", name, CatalogueReader::month, problems);
+          Values.read("shop temperature", node, Temperature::read, problems)
+              .ifPresent(mean -> month.ifPresent(m -> means.put(m, mean)));
+        });
+    return means;
+  }
+
+  private static Month month(String text) throws Unreadable {
+    String plain = text.toUpperCase(Locale.ROOT);
+    for (Month month : Month.values()) {
+      if (plain.length() >= 3 && month.name().startsWith(plain)) {
+        return month;
+      }
+    }
+    throw new Unreadable("is no month", "write jan, feb, mar and so on");
+  }
+
+  private <T> Map<String, T> named(String key, BiFunction<String, Fields, T> reader) {
+    Map<String, T> things = new LinkedHashMap<>();
+    fields.eachNamed(
+        key,
+        (name, node) -> {
+          if (node.isBlank()) {
+            // `epoxy:` with nothing behind it lists the name alone.
+            Fields none = new Fields(new Node.Mapping(List.of(), name.place()), problems);
+            things.put(Name.fold(name.value()), reader.apply(name.value(), none));
+            return;
+          }
+          Values.mapping(name.value(), node, problems)
+              .ifPresent(
+                  keys -> {
+                    things.put(Name.fold(name.value()), reader.apply(name.value(), keys));
+                    keys.close();
+                  });
+        });
+    return things;
+  }
+}

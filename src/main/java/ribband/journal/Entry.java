@@ -1,0 +1,93 @@
+package ribband.journal;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ribband.measure.Hours;
+import ribband.measure.Money;
+import ribband.measure.Percent;
+import ribband.measure.Quantity;
+
+/**
+ * One dated note.
+ *
+ * @param file journal path
+ * @param address the date and the rest of the file's name, safe as a file name; unique
+ * @param phase of all that names no other
+ * @param hours by phase id, none of them zero
+ * @param outlays what was spent; they add up to the entry's cost
+ * @param used by material, as spelled
+ * @param left counted on the shelf, by material
+ * @param complete where phases stand, by phase id
+ * @param photos those listed or found in its own folder; none where {@code photos: none}
+ * @param shown whether the site may show it
+ * @param text its Markdown, may be blank
+ * @param textLine 1-based line of the file where the text begins
+ */
+public record Entry(
+    String file,
+    LocalDate date,
+    String address,
+    String title,
+    Optional<String> phase,
+    Map<String, Hours> hours,
+    List<Outlay> outlays,
+    Map<String, Quantity> used,
+    Map<String, Quantity> left,
+    List<PieceWork> pieces,
+    Map<String, Percent> complete,
+    List<Joint> joints,
+    List<Coat> coats,
+    List<Job> todo,
+    List<Mark> done,
+    List<String> lessons,
+    List<Photo> photos,
+    Shown shown,
+    String text,
+    int textLine) {
+
+  /** Private entries are counted and never shown. */
+  public enum Shown {
+    PUBLIC,
+    PRIVATE
+  }
+
+  public Entry {
+    hours = ordered(hours);
+    outlays = List.copyOf(outlays);
+    used = ordered(used);
+    left = ordered(left);
+    pieces = List.copyOf(pieces);
+    complete = ordered(complete);
+    joints = List.copyOf(joints);
+    coats = List.copyOf(coats);
+    todo = List.copyOf(todo);
+    done = List.copyOf(done);
+    lessons = List.copyOf(lessons);
+    photos = List.copyOf(photos);
+  }
+
+  private static <V> Map<String, V> ordered(Map<String, V> map) {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+  }
+
+  public Hours totalHours() {
+    return Hours.sum(hours.values());
+  }
+
+  public Money totalCost() {
+    return Money.sum(amounts());
+  }
+
+  private Collection<Money> amounts() {
+    return outlays.stream().map(Outlay::amount).toList();
+  }
+
+  public boolean isPublic() {
+    return shown == Shown.PUBLIC;
+  }
+}

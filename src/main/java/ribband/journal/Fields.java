@@ -1,0 +1,148 @@
+package ribband.journal;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import ribband.journal.Node.Field;
+import ribband.journal.Node.Listing;
+import ribband.journal.Node.Mapping;
+import ribband.journal.Node.Text;
+import ribband.measure.Name;
+import ribband.measure.Reading;
+import ribband.problem.Nearest;
+import ribband.problem.OneLine;
+import ribband.problem.Place;
+import ribband.problem.Problems;
+
+/**
+ * One mapping being read key by key; remembers which keys were asked for, so that {@link #close}
+ * can tell the others as unknown. Short-lived, for one thread.
+ */
+final class Fields {
+  private final Mapping mapping;
+  private final Problems problems;
+  private final Map<String, Field> byName = new LinkedHashMap<>();
+  private final Set<String> known = new LinkedHashSet<>();
+
+  Fields(Mapping mapping, Problems problems) {
+    this.mapping = mapping;
+    this.problems = problems;
+    mapping.fields().forEach(field -> byName.put(Name.fold(field.key().value()), field));
+  }
+
+  Place place() {
+    return mapping.place();
+  }
+
+  /** Whether the key is there with something written behind it. */
+  boolean has(String key) {
+    return find(key).isPresent();
+  }
+
+  /** Where the key stands, or where the mapping begins. */
+  Place placeOf(String key) {
+    Field field = byName.get(Name.fold(key));
+    return field == null ? mapping.place() : field.key().place();
+  }
+
+  /** What stands behind the key; empty where it is missing or nothing is written. */
+  Optional<Node> find(String key) {
+    known.add(key);
+    return Optional.ofNullable(byName.get(Name.fold(key)))
+        .map(Field::value)
+        .filter(node -> !node.isBlank());
+  }
+
+  /** A single value, read by what the key means. */
+  <T> Optional<T> value(String key, Reading<T> reading) {
+    return find(key).flatMap(node -> Values.read(key, node, reading, problems));
+  }
+
+  /** A single text, as it is. */
+  Optional<String> text(String key) {
+    return value(key, text -> text);
+  }
+
+  /** A single text with its place. */
+  Optional<Text> located(String key) {
+    return find(key).flatMap(node -> Values.text(key, node, problems));
+  }
+
+  /** The items of a list; one value alone counts as a list of one. */
+  List<Node> items(String key) {
+    return find(key)
+        .map(node -> node instanceof Listing listing ? listing.items() : List.of(node))
+        .orElse(List.of())
+        .stream()
+        .filter(node -> !node.isBlank())
+        .toList();
+  }
+
+  /** The texts of a list, each read by what the key means. */
+  <T> List<T> values(String key, Reading<T> reading) {
+    List<T> values = new ArrayList<>();
+    for (Node item : items(key)) {
+      Values.read(key, item, reading, problems).ifPresent(values::add);
+    }
+    return List.copyOf(values);
+  }
+
+  /** Each mapping of a list, read and closed. */
+  void eachMapping(String key, BiConsumer<Fields, Place> reader) {
+    for (Node item : items(key)) {
+      if (item instanceof Mapping inner) {
+        Fields fields = new Fields(inner, problems);
+        reader.accept(fields, inner.place());
+        fields.close();
+      } else {
+        problems.error(
+            item.place(),
+            key + " holds a bare value; write its keys, as - {...} or in lines below");
+      }
+    }
+  }
+
+  /** Each field of a mapping whose keys are names the builder gave. */
+  void eachNamed(String key, BiConsumer<Text, Node> reader) {
+    find(key)
+        .ifPresent(
+            node -> {
+              if (node instanceof Mapping inner) {
+                inner.fields().forEach(field -> reader.accept(field.key(), field.value()));
+              } else {
+                problems.error(
+                    node.place(), key + " needs names with values, as " + key + ": {name: value}");
+              }
+            });
+  }
+
+  /** A nested mapping; empty where the key is missing. */
+  Optional<Fields> mapping(String key) {
+    return find(key).flatMap(node -> Values.mapping(key, node, problems));
+  }
+
+  /** Tells every key that nobody asked for. */
+  void close() {
+    for (Field field : mapping.fields()) {
+      String name = field.key().value();
+      boolean asked = known.stream().anyMatch(k -> Name.fold(k).equals(Name.fold(name)));
+      if (!asked) {
+        problems.error(
+            field.key().place(), "unknown key " + OneLine.quote(name) + "; " + hint(field));
+      }
+    }
+  }
+
+  private String hint(Field field) {
+    // A flow mapping cut at a comma leaves a key with nothing behind it.
+    if (field.value().isBlank() && field.key().value().matches(".*[ ,].*|[0-9]+.*")) {
+      return "put quotes round a text that holds a comma";
+    }
+    return Nearest.hint(field.key().value(), known, "there are no keys here");
+  }
+}

@@ -1,0 +1,54 @@
+package ribband.journal;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.ZoneId;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import ribband.measure.Currency;
+import ribband.measure.Name;
+import ribband.measure.Temperature;
+
+/**
+ * What is built, as {@code project.yaml} has it.
+ *
+ * @param currency {@link Currency#NONE} where none is named
+ * @param phases the plan in its order; empty where the entries name the phases
+ * @param materials by folded name
+ * @param adhesives by folded name
+ * @param pieces by folded name
+ * @param clamps how many the shop has
+ */
+public record Project(
+    String name,
+    Optional<String> what,
+    Currency currency,
+    Units units,
+    ZoneId zone,
+    Optional<LocalDate> started,
+    SiteSettings site,
+    List<Phase> phases,
+    Carried carried,
+    Map<String, Material> materials,
+    Map<String, Adhesive> adhesives,
+    Map<String, PieceKind> pieces,
+    OptionalInt clamps,
+    List<Away> away,
+    Map<Month, Temperature> shopTemperatures) {
+  public Project {
+    phases = List.copyOf(phases);
+    materials = Collections.unmodifiableMap(new LinkedHashMap<>(materials));
+    adhesives = Collections.unmodifiableMap(new LinkedHashMap<>(adhesives));
+    pieces = Collections.unmodifiableMap(new LinkedHashMap<>(pieces));
+    away = List.copyOf(away);
+    shopTemperatures = Map.copyOf(shopTemperatures);
+  }
+
+  public Optional<PieceKind> pieceKind(String name) {
+    return Optional.ofNullable(pieces.get(Name.fold(name)));
+  }
+}

@@ -1,0 +1,47 @@
+package ribband.journal;
+
+import java.util.Locale;
+import java.util.regex.Pattern;
+import ribband.measure.Reading;
+import ribband.measure.Unreadable;
+
+/** Readings of plain words and whole numbers that several keys share. */
+final class Readings {
+  private static final Pattern ID =
+      Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{M}\\p{N}' _.-]{0,58}[\\p{L}\\p{M}\\p{N}])?");
+
+  private Readings() {}
+
+  /** A name that can stand in an address. */
+  static String id(String text) throws Unreadable {
+    if (!ID.matcher(text).matches()) {
+      throw new Unreadable(
+          "is no name to count under", "write letters, figures and hyphens, as side-decks");
+    }
+    return text;
+  }
+
+  /** A whole number within bounds. */
+  static Reading<Integer> whole(int least, int most) {
+    return text -> {
+      if (!text.matches("-?(0|[1-9][0-9]{0,6})")) {
+        throw new Unreadable(
+            "is not a whole number", "write figures alone, as " + Math.max(2, least));
+      }
+      int number = Integer.parseInt(text);
+      if (number < least || number > most) {
+        throw new Unreadable("is out of bounds", "write a number from " + least + " to " + most);
+      }
+      return number;
+    };
+  }
+
+  /** {@code true} or {@code false}, also {@code yes} or {@code no}. */
+  static boolean trueOrFalse(String text) throws Unreadable {
+    return switch (text.toLowerCase(Locale.ROOT)) {
+      case "true", "yes" -> true;
+      case "false", "no" -> false;
+      default -> throw new Unreadable("is neither true nor false", "write true or false");
+    };
+  }
+}

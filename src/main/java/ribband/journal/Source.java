@@ -1,0 +1,110 @@
+package ribband.journal;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Optional;
+import ribband.problem.Place;
+import ribband.problem.Problems;
+
+/**
+ * The text of a journal file: strict UTF-8, lines ended by LF.
+ *
+ * @param file journal path
+ * @param text without byte-order mark; CRLF has become LF
+ */
+record Source(String file, String text) {
+  /** Largest file read; far beyond what anybody writes by hand in a night. */
+  static final int MOST_BYTES = (1 << 20) + (64 << 10);
+
+  /** Decodes a file's bytes; empty where a problem was told. */
+  static Optional<Source> of(String file, byte[] bytes, Problems problems) {
+    if (bytes.length > MOST_BYTES) {
+      problems.error(
+          Place.of(file),
+          "is larger than 1 MiB; split the text into several entries of the same date");
+      return Optional.empty();
+    }
+    if (startsWithUtf16Mark(bytes)) {
+      problems.error(new Place(file, 1, 1), "is not UTF-8 but UTF-16; save it as UTF-8");
+      return Optional.empty();
+    }
+    return decode(file, bytes, problems)
+        .flatMap(text -> linesEnded(file, text, problems))
+        .filter(text -> printable(file, text, problems))
+        .map(text -> new Source(file, text));
+  }
+
+  private static boolean startsWithUtf16Mark(byte[] bytes) {
+    return bytes.length >= 2
+        && ((bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE)
+            || (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF));
+  }
+
+  private static Optional<String> decode(String file, byte[] bytes, Problems problems) {
+    CharsetDecoder decoder =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    CharBuffer text = CharBuffer.allocate(bytes.length);
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CoderResult result = decoder.decode(in, text, true);
+    text.flip();
+    String decoded = text.toString();
+    if (result.isError()) {
+      String wrong = Integer.toHexString(bytes[in.position()] & 0xFF).toUpperCase(Locale.ROOT);
+      problems.error(
+          placeAt(file, decoded, decoded.length()),
+          "byte " + wrong + " is not UTF-8; save the file as UTF-8");
+      return Optional.empty();
+    }
+    return Optional.of(decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded);
+  }
+
+  private static Optional<String> linesEnded(String file, String text, Problems problems) {
+    String lines = text.replace("\r\n", "\n");
+    int stray = lines.indexOf('\r');
+    if (stray >= 0) {
+      problems.error(
+          placeAt(file, lines, stray),
+          "a line ends with CR alone; save the file with LF or CRLF line ends");
+      return Optional.empty();
+    }
+    return Optional.of(lines);
+  }
+
+  private static boolean printable(String file, String text, Problems problems) {
+    boolean fine = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' && c != '\n' && c != '\t' || c == 0x7F) {
+        problems.error(
+            placeAt(file, text, i),
+            "control character "
+                + Integer.toHexString(0x10000 | c).substring(1)
+                + " stands here; take it out");
+        fine = false;
+      } else if (c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069) {
+        problems.warning(
+            placeAt(file, text, i),
+            "an invisible character that turns the reading direction stands here; take it out");
+      }
+    }
+    return fine;
+  }
+
+  private static Place placeAt(String file, String text, int offset) {
+    int line = 1;
+    int start = 0;
+    for (int i = text.indexOf('\n'); i >= 0 && i < offset; i = text.indexOf('\n', i + 1)) {
+      line++;
+      start = i + 1;
+    }
+    return new Place(file, line, text.codePointCount(start, offset) + 1);
+  }
+}

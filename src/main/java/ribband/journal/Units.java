@@ -1,0 +1,7 @@
+package ribband.journal;
+
+/** Which units amounts are shown in; any may be written. */
+public enum Units {
+  US,
+  METRIC
+}

@@ -1,0 +1,175 @@
+package ribband.journal;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import ribband.journal.Node.Field;
+import ribband.journal.Node.Listing;
+import ribband.journal.Node.Mapping;
+import ribband.measure.Dates;
+import ribband.measure.Dimension;
+import ribband.measure.Hours;
+import ribband.measure.Name;
+import ribband.measure.Quantity;
+import ribband.measure.Temperature;
+import ribband.problem.Place;
+import ribband.problem.Problems;
+
+/** Reads what was made in a night: pieces, joints, coats, and the jobs noted for later. */
+final class Work {
+  private final Project project;
+  private final Listed phases;
+  private final Problems problems;
+  private final LocalDate date;
+
+  Work(Project project, Listed phases, LocalDate date, Problems problems) {
+    this.project = project;
+    this.phases = phases;
+    this.date = date;
+    this.problems = problems;
+  }
+
+  List<PieceWork> pieces(Fields entry) {
+    Listed kinds =
+        new Listed(
+            "pieces of project.yaml",
+            project.pieces().values().stream().map(PieceKind::name).toList());
+    List<PieceWork> work = new ArrayList<>();
+    entry.eachNamed(
+        "pieces",
+        (name, node) ->
+            Values.read("piece", name, kinds.reading(), problems)
+                .flatMap(project::pieceKind)
+                .ifPresent(kind -> ofKind(kind, node, work)));
+    return work;
+  }
+
+  private void ofKind(PieceKind kind, Node node, List<PieceWork> work) {
+    if (!(node instanceof Mapping sides)) {
+      done(kind, Optional.empty(), node).ifPresent(work::add);
+      return;
+    }
+    if (kind.sides().isEmpty()) {
+      problems.error(
+          node.place(),
+          kind.name()
+              + " have no sides in project.yaml; write a number, as {"
+              + kind.name()
+              + ": 2}");
+      return;
+    }
+    Listed names = new Listed("sides of " + kind.name(), kind.sides());
+    for (Field side : sides.fields()) {
+      Optional<String> known = Values.read("side", side.key(), names.reading(), problems);
+      known.flatMap(name -> done(kind, Optional.of(name), side.value())).ifPresent(work::add);
+    }
+  }
+
+  private Optional<PieceWork> done(PieceKind kind, Optional<String> side, Node node) {
+    if (node instanceof Listing numbers) {
+      List<Integer> which = numbers(kind, numbers);
+      return Optional.of(new PieceWork(kind.name(), side, which.size(), which));
+    }
+    return Values.read(kind.name(), node, Readings.whole(-kind.total(), kind.total()), problems)
+        .map(count -> new PieceWork(kind.name(), side, count, List.of()));
+  }
+
+  private List<Integer> numbers(PieceKind kind, Listing listing) {
+    List<Integer> which = new ArrayList<>();
+    Set<Integer> seen = new HashSet<>();
+    for (Node item : listing.items()) {
+      Values.read(kind.name() + " number", item, Readings.whole(1, kind.total()), problems)
+          .ifPresent(
+              number -> {
+                if (seen.add(number)) {
+                  which.add(number);
+                } else {
+                  problems.error(
+                      item.place(), kind.name() + " number " + number + " stands twice; keep one");
+                }
+              });
+    }
+    return which;
+  }
+
+  List<Joint> joints(Fields entry) {
+    List<Joint> joints = new ArrayList<>();
+    entry.eachMapping(
+        "joints",
+        (keys, place) ->
+            joints.add(
+                new Joint(
+                    keys.text("name").orElse("Joint"),
+                    keys.value("adhesive", adhesives().reading()),
+                    keys.value("spread at", Dates.readMoment(date)),
+                    keys.value("clamped at", Dates.readMoment(date)),
+                    keys.value("temperature", Temperature::read),
+                    keys.value("area", Quantity.of(Dimension.AREA)))));
+    return joints;
+  }
+
+  List<Coat> coats(Fields entry) {
+    List<Coat> coats = new ArrayList<>();
+    entry.eachMapping(
+        "coats",
+        (keys, place) ->
+            coats.add(
+                new Coat(
+                    keys.text("what").orElse("Coat"),
+                    keys.value("adhesive", adhesives().reading()),
+                    keys.value("at", Dates.readMoment(date)),
+                    keys.value("temperature", Temperature::read),
+                    keys.value("area", Quantity.of(Dimension.AREA)))));
+    return coats;
+  }
+
+  private Listed adhesives() {
+    return new Listed(
+        "adhesives of project.yaml",
+        project.adhesives().values().stream().map(Adhesive::name).toList());
+  }
+
+  List<Job> jobs(Fields entry) {
+    List<Job> jobs = new ArrayList<>();
+    Map<String, Place> seen = new LinkedHashMap<>();
+    entry.eachMapping(
+        "todo",
+        (keys, place) -> {
+          Optional<String> id = keys.value("id", Readings::id);
+          if (!keys.has("id")) {
+            problems.error(place, "a job has no id; write - {id: trim-ends, what: Trim the ends}");
+          }
+          Optional<String> what = keys.text("what");
+          List<Mark> after = marks(keys, "after");
+          Optional<String> phase = keys.value("phase", PhaseMap.phase(phases));
+          Optional<Hours> hours = keys.value("hours", Hours::read);
+          id.filter(name -> isNew(name, keys.placeOf("id"), seen))
+              .ifPresent(
+                  name -> jobs.add(new Job(name, what.orElse(name), after, phase, hours, place)));
+        });
+    return jobs;
+  }
+
+  private boolean isNew(String id, Place place, Map<String, Place> seen) {
+    Place first = seen.putIfAbsent(Name.fold(id), place);
+    if (first != null) {
+      problems.error(place, "job \"" + id + "\" is noted twice here; keep one");
+    }
+    return first == null;
+  }
+
+  /** Names with their places, for checks across entries. */
+  List<Mark> marks(Fields keys, String key) {
+    List<Mark> marks = new ArrayList<>();
+    for (Node item : keys.items(key)) {
+      Values.read(key, item, Readings::id, problems)
+          .ifPresent(name -> marks.add(new Mark(name, item.place())));
+    }
+    return marks;
+  }
+}

@@ -1,0 +1,188 @@
+package ribband.journal;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import ribband.journal.Node.Field;
+import ribband.journal.Node.Listing;
+import ribband.journal.Node.Mapping;
+import ribband.journal.Node.Text;
+import ribband.measure.Name;
+import ribband.problem.OneLine;
+import ribband.problem.Place;
+import ribband.problem.Problems;
+
+/**
+ * Turns YAML into a tree of located texts, leaving every value as it was written: what a text means
+ * is for the key to say. Refuses what can surprise: aliases, anchors, tags, merge keys, twice the
+ * same key. One use per text.
+ */
+final class YamlTree {
+  private static final int DEEPEST = 20;
+  private static final YAMLFactory FACTORY = new YAMLFactory();
+
+  private final String file;
+  private final int linesBefore;
+  private final Problems problems;
+  private final String[] lines;
+
+  private YamlTree(String text, String file, int linesBefore, Problems problems) {
+    this.file = file;
+    this.linesBefore = linesBefore;
+    this.problems = problems;
+    this.lines = text.split("\n", -1);
+  }
+
+  /** Stops the reading of one text after its problem has been told. */
+  private static final class Refused extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    Refused() {
+      super(null, null, false, false);
+    }
+  }
+
+  /**
+   * Reads one document that must be a mapping.
+   *
+   * @param linesBefore how many lines of the file stand above the text
+   * @return empty where a problem was told; an empty mapping for an empty text
+   */
+  static Optional<Mapping> read(String text, String file, int linesBefore, Problems problems) {
+    return new YamlTree(text, file, linesBefore, problems).read(text);
+  }
+
+  private Optional<Mapping> read(String text) {
+    try (YAMLParser parser = FACTORY.createParser(text)) {
+      if (parser.nextToken() == null) {
+        return Optional.of(new Mapping(List.of(), new Place(file, linesBefore + 1, 1)));
+      }
+      Node top = node(parser, 0);
+      if (parser.nextToken() != null) {
+        throw refuse(here(parser), "a second document begins here; keep one");
+      }
+      if (top instanceof Mapping mapping) {
+        return Optional.of(mapping);
+      }
+      if (top.isBlank()) {
+        return Optional.of(new Mapping(List.of(), top.place()));
+      }
+      throw refuse(top.place(), "this is no list of keys; write lines such as hours: 2:45");
+    } catch (Refused e) {
+      return Optional.empty();
+    } catch (IOException e) {
+      tellSyntax(e);
+      return Optional.empty();
+    }
+  }
+
+  private Node node(YAMLParser parser, int depth) throws IOException, Refused {
+    Place place = here(parser);
+    refuseMarks(parser, place);
+    if (depth > DEEPEST) {
+      throw refuse(place, "this nests more than 20 deep; write it flatter");
+    }
+    return switch (parser.currentToken()) {
+      case START_OBJECT -> mapping(parser, place, depth);
+      case START_ARRAY -> listing(parser, place, depth);
+      default -> new Text(Optional.ofNullable(parser.getText()).orElse(""), place);
+    };
+  }
+
+  private void refuseMarks(YAMLParser parser, Place place) throws IOException, Refused {
+    if (parser.isCurrentAlias()) {
+      throw refuse(
+          place,
+          "aliases are not supported: * at the start of a value means one; put quotes round it");
+    }
+    if (parser.getObjectId() != null) {
+      throw refuse(
+          place,
+          "anchors are not supported: & at the start of a value means one; put quotes round it");
+    }
+    if (parser.getTypeId() != null) {
+      throw refuse(
+          place,
+          "tags are not supported: ! at the start of a value means one; put quotes round it");
+    }
+  }
+
+  private Listing listing(YAMLParser parser, Place place, int depth) throws IOException, Refused {
+    List<Node> items = new ArrayList<>();
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      items.add(node(parser, depth + 1));
+    }
+    return new Listing(items, place);
+  }
+
+  private Mapping mapping(YAMLParser parser, Place place, int depth) throws IOException, Refused {
+    List<Field> fields = new ArrayList<>();
+    Map<String, Place> seen = new HashMap<>();
+    while (parser.nextToken() != JsonToken.END_OBJECT) {
+      Place at = here(parser);
+      refuseMarks(parser, at);
+      Text key = new Text(parser.currentName(), at);
+      if (key.value().equals("<<")) {
+        throw refuse(at, "merge keys are not supported; write the values out");
+      }
+      parser.nextToken();
+      Node value = node(parser, depth + 1);
+      Place first = seen.putIfAbsent(Name.fold(key.value()), at);
+      if (first == null) {
+        fields.add(new Field(key, value));
+      } else {
+        problems.error(
+            at,
+            "key "
+                + OneLine.quote(key.value())
+                + " stands twice, first at "
+                + first.line()
+                + ":"
+                + first.column()
+                + "; keep one");
+      }
+    }
+    return new Mapping(fields, place);
+  }
+
+  private Place here(YAMLParser parser) {
+    JsonLocation at = parser.currentTokenLocation();
+    return place(at.getLineNr(), at.getColumnNr());
+  }
+
+  private Place place(int line, int column) {
+    return new Place(file, Math.max(1, line) + linesBefore, Math.max(1, column));
+  }
+
+  private Refused refuse(Place place, String sentence) {
+    problems.error(place, sentence);
+    return new Refused();
+  }
+
+  private void tellSyntax(IOException e) {
+    if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
+      int line = marked.getProblemMark().getLine() + 1;
+      int column = marked.getProblemMark().getColumn() + 1;
+      String problem = Optional.ofNullable(marked.getProblem()).orElse("");
+      if (problem.contains("end of stream") && marked.getContextMark() != null) {
+        line = marked.getContextMark().getLine() + 1;
+        column = marked.getContextMark().getColumn() + 1;
+      }
+      problems.error(place(line, column), SyntaxHint.of(problem, marked.getContext(), line(line)));
+    } else {
+      problems.error(place(1, 1), "this cannot be read as YAML; write lines such as hours: 2:45");
+    }
+  }
+
+  private String line(int number) {
+    return number >= 1 && number <= lines.length ? lines[number - 1] : "";
+  }
+}

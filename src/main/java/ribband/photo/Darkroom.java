@@ -19,8 +19,6 @@ import javax.imageio.ImageWriter;
 import javax.imageio.plugins.jpeg.JPEGImageWriteParam;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import net.coobird.thumbnailator.Thumbnails;
-import net.coobird.thumbnailator.util.exif.ExifFilterUtils;
-import net.coobird.thumbnailator.util.exif.Orientation;
 
 /**
  * Makes the prints of a picture: JPEGs of several widths, upright, without any metadata. Keeps
@@ -61,7 +59,7 @@ public final class Darkroom {
     for (int i = sizes.size() - 1; i >= 0; i--) {
       PrintSize size = sizes.get(i);
       larger = scale(larger, facts, size);
-      write(encode(upright(larger, facts)), folder, fileName(facts, size));
+      write(encode(Turning.upright(larger, facts.orientation())), folder, fileName(facts, size));
     }
     return sizes;
   }
@@ -74,11 +72,6 @@ public final class Darkroom {
         .forceSize(sideways ? size.height() : size.width(), sideways ? size.width() : size.height())
         .imageType(BufferedImage.TYPE_INT_RGB)
         .asBufferedImage();
-  }
-
-  private static BufferedImage upright(BufferedImage image, PictureFacts facts) {
-    Orientation orientation = Orientation.typeOf(facts.orientation());
-    return ExifFilterUtils.getFilterForOrientation(orientation).apply(image);
   }
 
   private static byte[] encode(BufferedImage image) throws IOException {

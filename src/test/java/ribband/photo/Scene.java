@@ -26,7 +26,7 @@ final class Scene {
         double v = (double) y / height;
         double plank = Math.sin(40 * v + 9 * Math.sin(3 * u)) > 0.8 ? -60 : 0;
         double wood = 12 * Math.sin(160 * u + 30 * v);
-        int noise = grain.nextInt(9) - 4;
+        int noise = grain.nextInt(3) - 1;
         int red = level(60 + 150 * u + plank + wood + noise);
         int green = level(70 + 120 * v + plank + wood + noise);
         int blue = level(180 - 90 * u * v + plank + noise);

@@ -63,7 +63,8 @@ final class OtherFormat {
       case WebP -> Optional.of(picture("a WebP", "JPEG"));
       case Bmp -> Optional.of(picture("a BMP", "PNG"));
       case Psd -> Optional.of(picture("a PSD", "JPEG"));
-      case Ico, Pcx, Eps -> Optional.of(picture("an " + type.getName(), "PNG"));
+      case Ico -> Optional.of(picture("an ICO", "PNG"));
+      case Eps -> Optional.of(picture("an EPS", "PNG"));
       // Several makers' raw files are plain TIFF at their start.
       case Tiff -> Optional.of(picture("a TIFF or camera RAW", "JPEG"));
       case Dng, Arw, Crw, Cr2, Nef, Orf, Raf, Rw2, Crx, Kdc, ThreeFR, Pef, Srw ->

@@ -16,10 +16,7 @@ public final class PictureReader {
   public PictureFacts facts(Path file) throws UnfitPicture, IOException {
     Original original = Original.read(file);
     byte[] bytes = original.bytes();
-    PictureKind kind = PictureKind.of(bytes).orElse(null);
-    if (kind == null) {
-      throw OtherFormat.unfit(bytes);
-    }
+    PictureKind kind = PictureKind.of(bytes).orElseThrow(() -> OtherFormat.unfit(bytes));
     Outline outline = Outline.of(kind, bytes);
     ExifTags exif = outline.exif().map(ExifTags::of).orElse(ExifTags.NONE);
     boolean sideways = exif.orientation() >= 5;

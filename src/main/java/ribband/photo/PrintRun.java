@@ -27,7 +27,7 @@ public final class PrintRun {
   private static final int MEGABYTE = 1_000_000;
 
   /** Decoded JPEG pixels and the halved copy that scaling makes of them. */
-  private static final int BYTES_PER_JPEG_PIXEL = 6;
+  private static final int BYTES_PER_JPEG_PIXEL = 5;
 
   /** Up to four samples of 16 bits, then the flat copy. */
   private static final int BYTES_PER_PNG_PIXEL = 13;

@@ -1,0 +1,31 @@
+package ribband.photo;
+
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+
+/** Plants an ICC profile in a JPEG: APP2, as annex B.4 of ICC.1 says. */
+final class Profile {
+  private Profile() {}
+
+  /** sRGB's primaries, but samples that count light itself. */
+  static byte[] linear() {
+    return ICC_Profile.getInstance(ColorSpace.CS_LINEAR_RGB).getData();
+  }
+
+  static byte[] inJpeg(byte[] jpeg, byte[] icc) {
+    ByteArrayOutputStream profile = new ByteArrayOutputStream();
+    profile.writeBytes("ICC_PROFILE\0".getBytes(StandardCharsets.US_ASCII));
+    profile.write(1);
+    profile.write(1);
+    profile.writeBytes(icc);
+    // A JFIF segment has to stay the first.
+    int start = jpeg[3] == (byte) 0xE0 ? 2 + 18 : 2;
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    out.write(jpeg, 0, start);
+    Exif.segment(out, 0xE2, profile.toByteArray());
+    out.write(jpeg, start, jpeg.length - start);
+    return out.toByteArray();
+  }
+}

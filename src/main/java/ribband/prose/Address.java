@@ -69,7 +69,8 @@ record Address(Reach reach, String text, String scheme) {
       case "http", "https" ->
           new Address(namesHost(text) ? Reach.WEB : Reach.BROKEN_WEB, text, scheme);
       case "mailto" ->
-          new Address(text.indexOf('@') > "mailto:".length() ? Reach.WEB : Reach.BROKEN_WEB, text, scheme);
+          new Address(
+              text.indexOf('@') > "mailto:".length() ? Reach.WEB : Reach.BROKEN_WEB, text, scheme);
       default -> new Address(scheme.length() == 1 ? Reach.ROOT : Reach.FOREIGN, text, scheme);
     };
   }

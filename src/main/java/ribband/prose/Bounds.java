@@ -58,7 +58,8 @@ final class Bounds {
 
   static Breach tooDeep(int offset) {
     return new Breach(
-        offset, "the text is nested too deep here; take out some quote or list marks, stars or brackets");
+        offset,
+        "the text is nested too deep here; take out some quote or list marks, stars or brackets");
   }
 
   private static Optional<Breach> endlessRun(String text) {
@@ -72,7 +73,12 @@ final class Bounds {
         return Optional.of(
             new Breach(
                 start,
-                (end - start) + " times \"" + mark + "\" in a row; at most " + longestRun(mark) + " are read"));
+                (end - start)
+                    + " times \""
+                    + mark
+                    + "\" in a row; at most "
+                    + longestRun(mark)
+                    + " are read"));
       }
       start = end;
     }

@@ -95,7 +95,9 @@ final class EntryRenderer implements PhasedNodeRenderer {
     if (findings.notes.isEmpty()) {
       return;
     }
-    html.attr("class", "footnotes").tagLine("div", () -> html.tagLine("ol", () -> notes(context, html)));
+    html.attr("class", "footnotes")
+        .withAttr()
+        .tagLine("div", () -> html.tagLine("ol", () -> notes(context, html)));
   }
 
   private void notes(NodeRendererContext context, HtmlWriter html) {
@@ -103,6 +105,7 @@ final class EntryRenderer implements PhasedNodeRenderer {
       FootnoteBlock note = findings.notes.get(number - 1);
       int noteNumber = number;
       html.attr("id", "fn-" + number)
+          .withAttr()
           .tagLine(
               "li",
               () -> {
@@ -120,6 +123,7 @@ final class EntryRenderer implements PhasedNodeRenderer {
         .attr("href", "#" + mark.id())
         .attr("class", "back")
         .attr("aria-label", mark.use() == 1 ? label : label + ", use " + mark.use())
+        .withAttr()
         .tag("a")
         .text("↩")
         .tag("/a");
@@ -131,13 +135,14 @@ final class EntryRenderer implements PhasedNodeRenderer {
       html.text(node.getChars().unescape());
       return;
     }
-    html.attr("id", mark.id()).tag("sup");
+    html.attr("id", mark.id()).withAttr().tag("sup");
     Runnable number = () -> html.text(Integer.toString(mark.note()));
     if (insideLink) {
       number.run();
     } else {
       html.attr("href", "#fn-" + mark.note())
           .attr("aria-label", "Footnote " + mark.note())
+          .withAttr()
           .tag("a", false, false, number);
     }
     html.tag("/sup");
@@ -147,6 +152,7 @@ final class EntryRenderer implements PhasedNodeRenderer {
     Findings.Title title = findings.titles.get(node);
     if (title != null) {
       html.attr("id", title.id())
+          .withAttr()
           .tagLine("h" + title.level(), () -> context.renderChildren(node));
     } else if (node.hasChildren()) {
       html.tagLine("p", () -> context.renderChildren(node));
@@ -168,11 +174,13 @@ final class EntryRenderer implements PhasedNodeRenderer {
 
   private void task(TaskListItem node, NodeRendererContext context, HtmlWriter html) {
     html.attr("class", "task")
+        .withAttr()
         .tagLine(
             "li",
             () -> {
-              boolean worded = node.getFirstChild() instanceof Paragraph first
-                  && Figures.alone(first).filter(pictures::hasPrint).isEmpty();
+              boolean worded =
+                  node.getFirstChild() instanceof Paragraph first
+                      && Figures.alone(first).filter(pictures::hasPrint).isEmpty();
               if (!worded) {
                 checkbox(node, html);
               }
@@ -199,7 +207,10 @@ final class EntryRenderer implements PhasedNodeRenderer {
     if (task.isItemDoneMarker()) {
       html.attr("checked", "checked");
     }
-    html.attr("aria-label", task.isItemDoneMarker() ? "done" : "not done").tagVoid("input").text(" ");
+    html.attr("aria-label", task.isItemDoneMarker() ? "done" : "not done")
+        .withAttr()
+        .tagVoid("input")
+        .text(" ");
   }
 
   private void link(Link node, NodeRendererContext context, HtmlWriter html) {
@@ -231,6 +242,9 @@ final class EntryRenderer implements PhasedNodeRenderer {
       return;
     }
     html.attr("href", href.get());
+    if (Words.of(node).isEmpty()) {
+      html.attr("aria-label", findings.byNode.get(node).target());
+    }
     if (titled.getTitle().isNotNull() && !titled.getTitle().isBlank()) {
       html.attr("title", titled.getTitle().unescape());
     }
@@ -238,14 +252,15 @@ final class EntryRenderer implements PhasedNodeRenderer {
       html.attr("rel", "noopener");
     }
     insideLink = true;
-    html.tag("a", false, false, words);
+    html.withAttr().tag("a", false, false, words);
     insideLink = false;
   }
 
   private Optional<String> href(Node node) {
     String ready = findings.hrefs.get(node);
     Mention mention = findings.byNode.get(node);
-    return Optional.ofNullable(ready != null || mention == null ? ready : sheet.hrefs().get(mention));
+    return Optional.ofNullable(
+        ready != null || mention == null ? ready : sheet.hrefs().get(mention));
   }
 
   private void image(Image node, NodeRendererContext context, HtmlWriter html) {

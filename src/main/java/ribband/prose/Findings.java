@@ -10,7 +10,9 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** What a reading found in a parsed text, by node; filled once by {@link Reading}, then only read. */
+/**
+ * What a reading found in a parsed text, by node; filled once by {@link Reading}, then only read.
+ */
 final class Findings {
   /**
    * A heading as it is shown.

@@ -2,7 +2,9 @@ package ribband.prose;
 
 import java.util.concurrent.CancellationException;
 
-/** A text that stops whoever reads it once their thread is interrupted; Flexmark itself never looks. */
+/**
+ * A text that stops whoever reads it once their thread is interrupted; Flexmark itself never looks.
+ */
 final class Leash implements CharSequence {
   private static final int READS_BETWEEN_LOOKS = 1 << 12;
 

@@ -47,7 +47,9 @@ public record Mention(Kind kind, String target, String words, Place place) {
     return Address.of(target).reach() == Address.Reach.FILE;
   }
 
-  /** A percent sign that begins no escape stands for itself, as in a file called {@code 50%.jpg}. */
+  /**
+   * A percent sign that begins no escape stands for itself, as in a file called {@code 50%.jpg}.
+   */
   private static String decoded(String written) {
     String careful = written.replaceAll("%(?![0-9A-Fa-f]{2})", "%25").replace("+", "%2B");
     return URLDecoder.decode(careful, StandardCharsets.UTF_8);

@@ -48,7 +48,7 @@ final class PictureTags {
     if (alt(picture).isEmpty()) {
       html.attr("aria-label", "Larger picture");
     }
-    html.tag("a", false, false, () -> image(picture, html));
+    html.withAttr().tag("a", false, false, () -> image(picture, html));
   }
 
   private void image(Node picture, HtmlWriter html) {
@@ -62,6 +62,7 @@ final class PictureTags {
         .attr("loading", "lazy")
         .attr("decoding", "async")
         .attr("alt", alt(picture))
+        .withAttr()
         .tagVoid("img");
   }
 

@@ -121,7 +121,8 @@ final class Reading {
 
   private void link(Node node, String target, String words) {
     Address address = Address.of(target);
-    Mention mention = new Mention(Mention.Kind.LINK, target, words, lines.at(node.getStartOffset()));
+    Mention mention =
+        new Mention(Mention.Kind.LINK, target, words, lines.at(node.getStartOffset()));
     String quoted = "link to " + OneLine.quote(target);
     switch (address.reach()) {
       case FILE -> accept(node, mention);
@@ -180,10 +181,13 @@ final class Reading {
       case ROOT ->
           problems.error(
               place,
-              "a picture outside the journal " + quoted + "; save it in the journal and name the file");
+              "a picture outside the journal "
+                  + quoted
+                  + "; save it in the journal and name the file");
       case WEB, BROKEN_WEB, FOREIGN, HOST ->
           problems.error(
-              place, "a picture from the net " + quoted + "; save it in the journal and name the file");
+              place,
+              "a picture from the net " + quoted + "; save it in the journal and name the file");
     }
   }
 

@@ -12,7 +12,9 @@ import com.vladsch.flexmark.html.renderer.NodeRenderingHandler;
 import java.util.List;
 import java.util.Locale;
 
-/** Writes the tags of a text's tables, each in a frame that scrolls by keyboard; for one rendering. */
+/**
+ * Writes the tags of a text's tables, each in a frame that scrolls by keyboard; for one rendering.
+ */
 final class TableTags {
   private int tables;
 
@@ -37,6 +39,7 @@ final class TableTags {
         .attr("tabindex", "0")
         .attr("role", "region")
         .attr("aria-label", tables == 1 ? "Table" : "Table " + tables)
+        .withAttr()
         .tagLine("div", () -> html.tagLine("table", () -> context.renderChildren(node)));
   }
 
@@ -54,7 +57,7 @@ final class TableTags {
     if (node.getAlignment() != null) {
       html.attr("class", node.getAlignment().name().toLowerCase(Locale.ROOT));
     }
-    html.tag(header ? "th" : "td", false, false, () -> context.renderChildren(node));
+    html.withAttr().tag(header ? "th" : "td", false, false, () -> context.renderChildren(node));
     html.line();
   }
 }

@@ -5,18 +5,19 @@ import com.vladsch.flexmark.ast.Code;
 import com.vladsch.flexmark.ast.HardLineBreak;
 import com.vladsch.flexmark.ast.Heading;
 import com.vladsch.flexmark.ast.HtmlBlockBase;
+import com.vladsch.flexmark.ast.HtmlEntity;
 import com.vladsch.flexmark.ast.HtmlInlineBase;
 import com.vladsch.flexmark.ast.MailLink;
 import com.vladsch.flexmark.ast.Paragraph;
-import com.vladsch.flexmark.ast.Reference;
 import com.vladsch.flexmark.ast.RefNode;
+import com.vladsch.flexmark.ast.Reference;
 import com.vladsch.flexmark.ast.SoftLineBreak;
 import com.vladsch.flexmark.ast.Text;
 import com.vladsch.flexmark.ext.footnotes.Footnote;
 import com.vladsch.flexmark.ext.footnotes.FootnoteBlock;
+import com.vladsch.flexmark.ext.tables.TableBlock;
 import com.vladsch.flexmark.ext.tables.TableRow;
 import com.vladsch.flexmark.ext.tables.TableSeparator;
-import com.vladsch.flexmark.ast.HtmlEntity;
 import com.vladsch.flexmark.util.ast.Block;
 import com.vladsch.flexmark.util.ast.Node;
 import java.util.ArrayList;
@@ -62,7 +63,9 @@ final class Words {
   }
 
   private static void gather(Node node, List<String> lines) {
-    if (node instanceof FootnoteBlock || node instanceof Reference || node instanceof TableSeparator) {
+    if (node instanceof FootnoteBlock
+        || node instanceof Reference
+        || node instanceof TableSeparator) {
       return;
     }
     boolean whole =
@@ -70,7 +73,9 @@ final class Words {
             || node instanceof Heading
             || node instanceof TableRow
             || node instanceof HtmlBlockBase
-            || (node instanceof Block && !(node.getFirstChild() instanceof Block));
+            || (node instanceof Block
+                && !(node instanceof TableBlock)
+                && !(node.getFirstChild() instanceof Block));
     if (whole) {
       String words = of(node);
       if (!words.isEmpty()) {

@@ -7,7 +7,7 @@ package ribband.photo;
 public final class UnfitPicture extends Exception {
   private static final long serialVersionUID = 1L;
 
-  UnfitPicture(String sentence) {
+  public UnfitPicture(String sentence) {
     super(sentence);
   }
 

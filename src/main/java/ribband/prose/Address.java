@@ -78,7 +78,10 @@ record Address(Reach reach, String text, String scheme) {
   private static boolean namesHost(String text) {
     try {
       String authority = new URI(encoded(text)).getRawAuthority();
-      return authority != null && !authority.isEmpty();
+      return authority != null
+          && !authority.isEmpty()
+          && !authority.startsWith(".")
+          && !authority.contains("..");
     } catch (URISyntaxException broken) {
       return false;
     }

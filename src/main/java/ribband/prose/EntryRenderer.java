@@ -37,7 +37,7 @@ import java.util.Set;
 
 /**
  * Shows a text by the journal's policy where it differs from CommonMark: headings, links, raw HTML,
- * task lists, footnotes; tables and pictures have their own renderers. For one rendering.
+ * task lists; tables, pictures and footnotes have their own tags. For one rendering.
  */
 final class EntryRenderer implements PhasedNodeRenderer {
   static final NullableDataKey<Sheet> SHEET = new NullableDataKey<>("SHEET");
@@ -46,6 +46,7 @@ final class EntryRenderer implements PhasedNodeRenderer {
   private final Findings findings;
   private final ListOptions listOptions;
   private final PictureTags pictures;
+  private final NoteTags notes;
   private final TableTags tables = new TableTags();
   private boolean insideLink;
 
@@ -54,6 +55,7 @@ final class EntryRenderer implements PhasedNodeRenderer {
     findings = sheet.findings();
     listOptions = ListOptions.get(options);
     pictures = new PictureTags(sheet);
+    notes = new NoteTags(findings);
   }
 
   @Override
@@ -73,7 +75,7 @@ final class EntryRenderer implements PhasedNodeRenderer {
     add(handlers, HtmlInlineComment.class, this::htmlInline);
     add(handlers, Strikethrough.class, this::strikethrough);
     add(handlers, TaskListItem.class, this::task);
-    add(handlers, Footnote.class, this::footnote);
+    add(handlers, Footnote.class, (node, context, html) -> notes.mark(node, insideLink, html));
     add(handlers, FootnoteBlock.class, (node, context, html) -> {});
     return handlers;
   }
@@ -88,64 +90,10 @@ final class EntryRenderer implements PhasedNodeRenderer {
     return Set.of(RenderingPhase.BODY_BOTTOM);
   }
 
-  /** The footnotes, below the text. */
   @Override
   public void renderDocument(
       NodeRendererContext context, HtmlWriter html, Document document, RenderingPhase phase) {
-    if (findings.notes.isEmpty()) {
-      return;
-    }
-    html.attr("class", "footnotes")
-        .withAttr()
-        .tagLine("div", () -> html.tagLine("ol", () -> notes(context, html)));
-  }
-
-  private void notes(NodeRendererContext context, HtmlWriter html) {
-    for (int number = 1; number <= findings.notes.size(); number++) {
-      FootnoteBlock note = findings.notes.get(number - 1);
-      int noteNumber = number;
-      html.attr("id", "fn-" + number)
-          .withAttr()
-          .tagLine(
-              "li",
-              () -> {
-                context.renderChildren(note);
-                for (int use = 1; use <= findings.uses.get(noteNumber); use++) {
-                  backLink(new Findings.NoteMark(noteNumber, use), html);
-                }
-              });
-    }
-  }
-
-  private void backLink(Findings.NoteMark mark, HtmlWriter html) {
-    String label = "Back to the text, note " + mark.note();
-    html.line()
-        .attr("href", "#" + mark.id())
-        .attr("class", "back")
-        .attr("aria-label", mark.use() == 1 ? label : label + ", use " + mark.use())
-        .withAttr()
-        .tag("a")
-        .text("↩")
-        .tag("/a");
-  }
-
-  private void footnote(Footnote node, NodeRendererContext context, HtmlWriter html) {
-    Findings.NoteMark mark = findings.marks.get(node);
-    if (mark == null) {
-      html.text(node.getChars().unescape());
-      return;
-    }
-    html.attr("id", mark.id()).withAttr().tag("sup");
-    Runnable number = () -> html.text(Integer.toString(mark.note()));
-    if (insideLink) {
-      number.run();
-    } else {
-      html.attr("href", "#fn-" + mark.note())
-          .attr("aria-label", "Footnote " + mark.note())
-          .withAttr()
-          .tag("a", false, false, number);
-    }
-    html.tag("/sup");
+    notes.below(context, html);
   }
 
   private void heading(Heading node, NodeRendererContext context, HtmlWriter html) {

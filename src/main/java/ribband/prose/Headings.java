@@ -8,12 +8,16 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Gives the headings of one text their levels and ids, in order. */
 final class Headings {
   // The page around the text has the h1.
   private static final int HIGHEST = 2;
   private static final int LOWEST = 6;
+
+  private static final Pattern NOT_IN_ID = Pattern.compile("[^a-z0-9]+");
+  private static final Pattern NOT_A_WORD = Pattern.compile("[^\\p{L}\\p{M}\\p{N}]+");
 
   private final Map<String, String> idsByWords = new LinkedHashMap<>();
   private final Set<String> ids = new HashSet<>();
@@ -53,15 +57,15 @@ final class Headings {
 
   private static String slug(String words) {
     String plain = Normalizer.normalize(words, Normalizer.Form.NFD).replaceAll("\\p{M}+", "");
-    return hyphened(plain.toLowerCase(Locale.ROOT), "[^a-z0-9]+");
+    return hyphened(plain.toLowerCase(Locale.ROOT), NOT_IN_ID);
   }
 
   private static String key(String words) {
     String whole = Normalizer.normalize(words, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
-    return hyphened(whole, "[^\\p{L}\\p{M}\\p{N}]+");
+    return hyphened(whole, NOT_A_WORD);
   }
 
-  private static String hyphened(String text, String gaps) {
-    return text.replaceAll(gaps, "-").replaceAll("^-|-$", "");
+  private static String hyphened(String text, Pattern gaps) {
+    return gaps.matcher(text).replaceAll("-").replaceAll("^-|-$", "");
   }
 }

@@ -20,11 +20,15 @@ import com.vladsch.flexmark.ext.tables.TableRow;
 import com.vladsch.flexmark.ext.tables.TableSeparator;
 import com.vladsch.flexmark.util.ast.Block;
 import com.vladsch.flexmark.util.ast.Node;
+import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** The plain words of a parsed text, without any mark of Markdown. */
 final class Words {
+  private static final Pattern GAPS = Pattern.compile("\\s+");
+
   private Words() {}
 
   /** The words of one node, on one line; may be empty. */
@@ -87,7 +91,9 @@ final class Words {
   }
 
   private static void write(Node node, StringBuilder out) {
-    if (node instanceof Text || node instanceof HtmlEntity) {
+    if (node instanceof Text text) {
+      out.append(plain(text.getChars()));
+    } else if (node instanceof HtmlEntity) {
       out.append(node.getChars().unescape());
     } else if (node instanceof Code code) {
       out.append(code.getText());
@@ -118,7 +124,14 @@ final class Words {
     }
   }
 
+  /** Most text holds no escape, and looking for one is far cheaper than reading escapes. */
+  private static String plain(BasedSequence text) {
+    String written = text.toString();
+    boolean escapes = written.indexOf('\\') >= 0 || written.indexOf('&') >= 0;
+    return escapes ? text.unescape() : written;
+  }
+
   private static String collapsed(CharSequence text) {
-    return text.toString().replaceAll("\\s+", " ").strip();
+    return GAPS.matcher(text).replaceAll(" ").strip();
   }
 }

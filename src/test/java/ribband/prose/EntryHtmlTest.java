@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import ribband.problem.Problems;
 
@@ -316,5 +317,14 @@ class EntryHtmlTest {
     assertEquals(lf.manuscript().mentions(), crlf.manuscript().mentions());
     assertEquals(lf.manuscript().words(), crlf.manuscript().words());
     assertEquals(lf.html(), Read.of(text).html());
+  }
+
+  @Test
+  void manyThreadsShareOneReader() {
+    String text = "# A\n\n[b](c.md)[^d] ![e](f.jpg)\n\n|g|\n|-|\n|h|\n\n- [ ] i\n\n[^d]: j\n";
+    String alone = Read.of(text).html();
+    List<String> together =
+        IntStream.range(0, 400).parallel().mapToObj(i -> Read.of(text).html()).distinct().toList();
+    assertEquals(List.of(alone), together);
   }
 }

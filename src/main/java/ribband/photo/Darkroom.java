@@ -55,13 +55,22 @@ public final class Darkroom {
   public List<PrintSize> print(Path file, PictureFacts facts, Path folder)
       throws UnfitPicture, IOException {
     List<PrintSize> sizes = PrintSize.of(facts);
-    BufferedImage larger = Decoder.decode(Original.read(file, facts), facts.kind());
+    BufferedImage larger = largest(file, facts, sizes.get(sizes.size() - 1));
     for (int i = sizes.size() - 1; i >= 0; i--) {
       PrintSize size = sizes.get(i);
       larger = scale(larger, facts, size);
       write(encode(Turning.upright(larger, facts.orientation())), folder, fileName(facts, size));
     }
     return sizes;
+  }
+
+  /** The full picture's pixels are let go of on return. */
+  private static BufferedImage largest(Path file, PictureFacts facts, PrintSize size)
+      throws UnfitPicture, IOException {
+    Negative negative = Decoder.decode(Original.read(file, facts), facts.kind());
+    BufferedImage image = scale(negative.pixels(), facts, size);
+    negative.profile().ifPresent(icc -> Colours.toSrgb(image, icc));
+    return image;
   }
 
   /** Scales in the stored position: turning is cheap on the small picture, dear on the large. */

@@ -3,9 +3,11 @@ package ribband.photo;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.zip.DeflaterOutputStream;
 
-/** Plants an ICC profile in a JPEG: APP2, as annex B.4 of ICC.1 says. */
+/** Plants an ICC profile: APP2 in a JPEG (ICC.1, annex B.4), iCCP in a PNG (section 11.3.2.3). */
 final class Profile {
   private Profile() {}
 
@@ -27,5 +29,14 @@ final class Profile {
     Exif.segment(out, 0xE2, profile.toByteArray());
     out.write(jpeg, start, jpeg.length - start);
     return out.toByteArray();
+  }
+
+  static byte[] inPng(byte[] png, byte[] icc) throws IOException {
+    ByteArrayOutputStream profile = new ByteArrayOutputStream();
+    profile.writeBytes("planted\0\0".getBytes(StandardCharsets.US_ASCII));
+    try (DeflaterOutputStream deflater = new DeflaterOutputStream(profile)) {
+      deflater.write(icc);
+    }
+    return Exif.withChunk(png, "iCCP", profile.toByteArray());
   }
 }

@@ -26,7 +26,6 @@ final class Colours {
       }
     } catch (RuntimeException e) {
       // The colour engine reads the profile's tables before it touches a pixel: none is changed.
-      return;
     }
   }
 }

@@ -55,11 +55,12 @@ public final class Darkroom {
   public List<PrintSize> print(Path file, PictureFacts facts, Path folder)
       throws UnfitPicture, IOException {
     List<PrintSize> sizes = PrintSize.of(facts);
-    BufferedImage larger = largest(file, facts, sizes.get(sizes.size() - 1));
-    for (int i = sizes.size() - 1; i >= 0; i--) {
+    int largest = sizes.size() - 1;
+    BufferedImage image = largest(file, facts, sizes.get(largest));
+    for (int i = largest; i >= 0; i--) {
       PrintSize size = sizes.get(i);
-      larger = scale(larger, facts, size);
-      write(encode(Turning.upright(larger, facts.orientation())), folder, fileName(facts, size));
+      image = i == largest ? image : scale(image, facts, size);
+      write(encode(Turning.upright(image, facts.orientation())), folder, fileName(facts, size));
     }
     return sizes;
   }

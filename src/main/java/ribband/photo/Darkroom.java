@@ -55,13 +55,23 @@ public final class Darkroom {
   public List<PrintSize> print(Path file, PictureFacts facts, Path folder)
       throws UnfitPicture, IOException {
     List<PrintSize> sizes = PrintSize.of(facts);
-    BufferedImage larger = Decoder.decode(Original.read(file, facts), facts.kind());
-    for (int i = sizes.size() - 1; i >= 0; i--) {
+    int largest = sizes.size() - 1;
+    BufferedImage image = largest(file, facts, sizes.get(largest));
+    for (int i = largest; i >= 0; i--) {
       PrintSize size = sizes.get(i);
-      larger = scale(larger, facts, size);
-      write(encode(Turning.upright(larger, facts.orientation())), folder, fileName(facts, size));
+      image = i == largest ? image : scale(image, facts, size);
+      write(encode(Turning.upright(image, facts.orientation())), folder, fileName(facts, size));
     }
     return sizes;
+  }
+
+  /** The full picture's pixels are let go of on return. */
+  private static BufferedImage largest(Path file, PictureFacts facts, PrintSize size)
+      throws UnfitPicture, IOException {
+    Negative negative = Decoder.decode(Original.read(file, facts), facts.kind());
+    BufferedImage image = scale(negative.pixels(), facts, size);
+    negative.profile().ifPresent(icc -> Colours.toSrgb(image, icc));
+    return image;
   }
 
   /** Scales in the stored position: turning is cheap on the small picture, dear on the large. */

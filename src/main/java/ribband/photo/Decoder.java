@@ -21,7 +21,6 @@ final class Decoder {
    */
   private static final List<Pattern> HARMLESS =
       List.of(
-          Pattern.compile("Embedded color profile is invalid; ignored"),
           Pattern.compile("JFIF markers not allowed in JFIF JPEG thumbnail; ignored"),
           Pattern.compile("Warning: unknown JFIF revision number .*"),
           Pattern.compile("Unknown Adobe color transform code .*"));
@@ -32,19 +31,18 @@ final class Decoder {
   private Decoder() {}
 
   /**
-   * @return 8-bit RGB without transparency, laid on white, not yet turned upright
    * @throws UnfitPicture where pixels are missing or damaged
    */
-  static BufferedImage decode(Original original, PictureKind kind) throws UnfitPicture {
+  static Negative decode(Original original, PictureKind kind) throws UnfitPicture {
     Outline outline = Outline.of(kind, original.bytes());
-    if (outline instanceof PngOutline png) {
-      return FlatPixels.of(read("png", png.pixels(), 0));
-    }
-    return FlatPixels.of(read("jpeg", original.bytes(), ((JpegOutline) outline).padding()));
+    int padding = outline instanceof JpegOutline jpeg ? jpeg.padding() : 0;
+    BufferedImage image = read(kind, outline.pixels(), padding);
+    return new Negative(FlatPixels.of(image), outline.profile());
   }
 
-  private static BufferedImage read(String format, byte[] bytes, int padding) throws UnfitPicture {
-    ImageReader reader = ImageIO.getImageReadersByFormatName(format).next();
+  private static BufferedImage read(PictureKind kind, byte[] bytes, int padding)
+      throws UnfitPicture {
+    ImageReader reader = ImageIO.getImageReadersByFormatName(kind.name()).next();
     List<String> warnings = new ArrayList<>();
     try (BytesInput in = new BytesInput(bytes)) {
       reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));

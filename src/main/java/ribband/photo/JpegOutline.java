@@ -1,8 +1,12 @@
 package ribband.photo;
 
+import java.io.ByteArrayOutputStream;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The marker segments of a JPEG (ITU-T T.81, annex B), walked from start of image to end of image.
@@ -10,13 +14,24 @@ import java.util.Optional;
  * @param width px, as stored
  * @param height px, as stored
  * @param exif the TIFF block of the first APP1 segment that holds EXIF
+ * @param profile the ICC profile of the APP2 segments; none where a part is missing
+ * @param pixels the file without those segments
  * @param padding zero bytes that stand just before the end of image
  */
-record JpegOutline(int width, int height, Optional<byte[]> exif, int padding) implements Outline {
+record JpegOutline(
+    int width,
+    int height,
+    Optional<byte[]> exif,
+    Optional<byte[]> profile,
+    byte[] pixels,
+    int padding)
+    implements Outline {
   private static final int START_OF_SCAN = 0xDA;
   private static final int END_OF_IMAGE = 0xD9;
   private static final int APP1 = 0xE1;
+  private static final int APP2 = 0xE2;
   private static final byte[] EXIF = {'E', 'x', 'i', 'f', 0, 0};
+  private static final byte[] ICC = "ICC_PROFILE\0".getBytes(StandardCharsets.US_ASCII);
 
   /** A camera's progressive JPEG has about ten; each scan costs a pass over all pixels. */
   private static final int MOST_SCANS = 100;
@@ -24,7 +39,8 @@ record JpegOutline(int width, int height, Optional<byte[]> exif, int padding) im
   static JpegOutline of(byte[] bytes) throws UnfitPicture {
     Walk walk = new Walk(ByteBuffer.wrap(bytes));
     walk.run();
-    return new JpegOutline(walk.width, walk.height, walk.exif, walk.padding);
+    return new JpegOutline(
+        walk.width, walk.height, walk.exif, walk.profile(), walk.pixels(), walk.padding);
   }
 
   /** One pass over the markers; kept only while it runs. */
@@ -33,6 +49,12 @@ record JpegOutline(int width, int height, Optional<byte[]> exif, int padding) im
     private int width;
     private int height;
     private Optional<byte[]> exif = Optional.empty();
+
+    /** Parts of the profile by their numbers, which count from 1. */
+    private final SortedMap<Integer, byte[]> profileParts = new TreeMap<>();
+
+    private final ByteArrayOutputStream kept = new ByteArrayOutputStream();
+    private int keptTo;
     private int scans;
     private int padding;
 
@@ -46,11 +68,14 @@ record JpegOutline(int width, int height, Optional<byte[]> exif, int padding) im
         if (stands(marker)) {
           continue;
         }
+        int start = in.position() - 2;
         ByteBuffer segment = segment();
         if (isFrame(marker)) {
           frame(marker, segment);
         } else if (marker == APP1 && exif.isEmpty()) {
-          exif = exifIn(segment);
+          exif = after(EXIF, segment);
+        } else if (marker == APP2 && scans == 0) {
+          after(ICC, segment).ifPresent(part -> profilePart(part, start));
         } else if (marker == START_OF_SCAN && ++scans > MOST_SCANS) {
           throw new UnfitPicture("is a JPEG of more than 100 scans; export it as a plain JPEG");
         }
@@ -128,14 +153,44 @@ record JpegOutline(int width, int height, Optional<byte[]> exif, int padding) im
       height = rows;
     }
 
-    private static Optional<byte[]> exifIn(ByteBuffer segment) {
+    private static Optional<byte[]> after(byte[] opening, ByteBuffer segment) {
       byte[] data = new byte[segment.remaining()];
       segment.get(data);
-      boolean isExif =
-          data.length > EXIF.length && Arrays.equals(data, 0, EXIF.length, EXIF, 0, EXIF.length);
-      return isExif
-          ? Optional.of(Arrays.copyOfRange(data, EXIF.length, data.length))
+      boolean opens =
+          data.length > opening.length
+              && Arrays.equals(data, 0, opening.length, opening, 0, opening.length);
+      return opens
+          ? Optional.of(Arrays.copyOfRange(data, opening.length, data.length))
           : Optional.empty();
+    }
+
+    /** A part opens with its number and the count of parts. */
+    private void profilePart(byte[] part, int start) {
+      if (part.length > 2) {
+        profileParts.put(part[0] & 0xFF, part);
+      }
+      kept.write(in.array(), keptTo, start - keptTo);
+      keptTo = in.position();
+    }
+
+    Optional<byte[]> profile() {
+      ByteArrayOutputStream whole = new ByteArrayOutputStream();
+      for (byte[] part : profileParts.values()) {
+        whole.write(part, 2, part.length - 2);
+      }
+      boolean complete =
+          !profileParts.isEmpty()
+              && (profileParts.get(profileParts.lastKey())[1] & 0xFF) == profileParts.size()
+              && profileParts.lastKey() == profileParts.size();
+      return complete ? Optional.of(whole.toByteArray()) : Optional.empty();
+    }
+
+    byte[] pixels() {
+      if (keptTo == 0) {
+        return in.array();
+      }
+      kept.write(in.array(), keptTo, in.capacity() - keptTo);
+      return kept.toByteArray();
     }
 
     private int zerosBefore(int end) {

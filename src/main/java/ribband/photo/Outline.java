@@ -13,6 +13,12 @@ sealed interface Outline permits JpegOutline, PngOutline {
   /** The TIFF block that holds the EXIF tags. */
   Optional<byte[]> exif();
 
+  /** The ICC profile. */
+  Optional<byte[]> profile();
+
+  /** The file without what its pixels do not need and the decoder might stumble over. */
+  byte[] pixels();
+
   /**
    * Walks the file from its first to its last mark.
    *

@@ -1,10 +1,13 @@
 package ribband.photo;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.zip.CRC32;
+import java.util.zip.InflaterInputStream;
 
 /**
  * The chunks of a PNG (W3C Recommendation, section 5), walked to the last.
@@ -12,18 +15,25 @@ import java.util.zip.CRC32;
  * @param width px
  * @param height px
  * @param exif the eXIf chunk's data
+ * @param profile what the iCCP chunk unfolds to; none where it is too large or broken
  * @param pixels a PNG of the chunks that make the pixels, and of no others: text, profiles and
  *     whatever else could unfold to any size never reaches the decoder
  */
-record PngOutline(int width, int height, Optional<byte[]> exif, byte[] pixels) implements Outline {
+record PngOutline(
+    int width, int height, Optional<byte[]> exif, Optional<byte[]> profile, byte[] pixels)
+    implements Outline {
   private static final int SIGNATURE = 8;
   private static final int LENGTH_AND_TYPE = 8;
   private static final int CRC = 4;
 
+  /** Profiles of cameras and screens have some kilobytes. */
+  private static final int MOST_PROFILE_BYTES = 4_000_000;
+
   static PngOutline of(byte[] bytes) throws UnfitPicture {
     Walk walk = new Walk(ByteBuffer.wrap(bytes));
     walk.run();
-    return new PngOutline(walk.width, walk.height, walk.exif, walk.pixels.toByteArray());
+    return new PngOutline(
+        walk.width, walk.height, walk.exif, walk.profile, walk.pixels.toByteArray());
   }
 
   /** One pass over the chunks; kept only while it runs. */
@@ -33,6 +43,7 @@ record PngOutline(int width, int height, Optional<byte[]> exif, byte[] pixels) i
     private int width;
     private int height;
     private Optional<byte[]> exif = Optional.empty();
+    private Optional<byte[]> profile = Optional.empty();
     private boolean anyData;
 
     Walk(ByteBuffer in) {
@@ -80,6 +91,7 @@ record PngOutline(int width, int height, Optional<byte[]> exif, byte[] pixels) i
           keepSound(start, end);
         }
         case "eXIf" -> exif = Optional.of(copy(start + LENGTH_AND_TYPE, length));
+        case "iCCP" -> profile = unfold(copy(start + LENGTH_AND_TYPE, length));
         default -> {}
       }
       in.position(end);
@@ -114,6 +126,24 @@ record PngOutline(int width, int height, Optional<byte[]> exif, byte[] pixels) i
       byte[] data = new byte[length];
       in.get(start, data);
       return data;
+    }
+
+    /**
+     * @param chunk a name, 0, the method 0, the deflated profile
+     */
+    private static Optional<byte[]> unfold(byte[] chunk) {
+      int name = 0;
+      while (name < chunk.length && chunk[name] != 0) {
+        name++;
+      }
+      int start = Math.min(chunk.length, name + 2);
+      ByteArrayInputStream deflated = new ByteArrayInputStream(chunk, start, chunk.length - start);
+      try (InflaterInputStream in = new InflaterInputStream(deflated)) {
+        byte[] profile = in.readNBytes(MOST_PROFILE_BYTES);
+        return in.read() < 0 ? Optional.of(profile) : Optional.empty();
+      } catch (IOException e) {
+        return Optional.empty();
+      }
     }
   }
 }

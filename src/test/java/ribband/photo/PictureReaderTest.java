@@ -3,6 +3,7 @@ package ribband.photo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
@@ -26,6 +27,7 @@ import java.util.zip.DeflaterOutputStream;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageWriteParam;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -114,6 +116,21 @@ class PictureReaderTest {
   void folderIsRefused() {
     UnfitPicture unfit = assertThrows(UnfitPicture.class, () -> reader.facts(folder));
     assertEquals("is a folder; name the pictures in it", unfit.getMessage());
+  }
+
+  @Test
+  @Timeout(20)
+  void pipeIsRefusedUnopened() throws Exception {
+    Path pipe = folder.resolve("pipe.jpg");
+    boolean made = false;
+    try {
+      made = new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor() == 0;
+    } catch (IOException e) {
+      // No such program: told below.
+    }
+    assumeTrue(made, "no mkfifo here");
+    UnfitPicture unfit = assertThrows(UnfitPicture.class, () -> reader.facts(pipe));
+    assertEquals("is no regular file; copy the picture itself here", unfit.getMessage());
   }
 
   @Test

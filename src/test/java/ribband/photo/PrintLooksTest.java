@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
 import java.awt.image.IndexColorModel;
 import java.awt.image.WritableRaster;
@@ -181,21 +183,29 @@ class PrintLooksTest {
     for (int i = 0; i < 64 * 32; i++) {
       image.setRGB(i % 64, i / 64, 0x333333);
     }
-    assertLevel(51, Prints.of(folder, Scene.jpeg(image)).get(64).getRGB(32, 16));
-    assertLevel(
-        124,
-        Prints.of(folder, Profile.inJpeg(Scene.jpeg(image), Profile.linear()))
-            .get(64)
-            .getRGB(32, 16));
+    byte[] jpeg = Scene.jpeg(image);
+    byte[] png = Scene.png(image);
+    assertLevel(51, print(jpeg).getRGB(32, 16));
+    assertLevel(51, print(png).getRGB(32, 16));
+    assertLevel(124, print(Profile.inJpeg(jpeg, Profile.linear())).getRGB(32, 16));
+    assertLevel(124, print(Profile.inPng(png, Profile.linear())).getRGB(32, 16));
   }
 
   @Test
   void brokenProfileIsPassedOver() throws Exception {
     byte[] broken = Profile.linear();
     Arrays.fill(broken, 36, broken.length, (byte) 7);
-    byte[] jpeg = Profile.inJpeg(Scene.jpeg(Scene.of(64, 32)), broken);
-    assertEquals(
-        0, Likeness.meanDifference(print(Scene.jpeg(Scene.of(64, 32))), print(jpeg)), "levels");
+    byte[] damaged = Profile.linear();
+    Arrays.fill(damaged, 200, damaged.length, (byte) 7);
+    byte[] grey = ICC_Profile.getInstance(ColorSpace.CS_GRAY).getData();
+    byte[] jpeg = Scene.jpeg(Scene.of(64, 32));
+    byte[] png = Scene.png(Scene.of(64, 32));
+    for (byte[] profile : List.of(broken, damaged, new byte[0], new byte[5_000_000], grey)) {
+      if (profile.length < 60_000) {
+        assertEquals(0, Likeness.meanDifference(print(jpeg), print(Profile.inJpeg(jpeg, profile))));
+      }
+      assertEquals(0, Likeness.meanDifference(print(png), print(Profile.inPng(png, profile))));
+    }
   }
 
   private BufferedImage print(byte[] original) throws Exception {

@@ -2,8 +2,8 @@ package ribband.photo;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.FileSystemException;
@@ -127,10 +127,12 @@ class PrintRunTest {
         assertThrows(
             IOException.class, () -> new PrintRun(2, PLENTY).run(orders, full, done -> {}));
     assertEquals("prints: No space left on device", failure.getMessage());
-    assertTrue(
-        Thread.getAllStackTraces().keySet().stream()
-            .noneMatch(thread -> thread.getName().equals("print")),
-        "a worker is still alive");
+    for (Thread thread : Thread.getAllStackTraces().keySet()) {
+      if (thread.getName().equals("print")) {
+        thread.join(10_000);
+        assertFalse(thread.isAlive(), "a worker is still alive");
+      }
+    }
   }
 
   @Test

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /** Writes a sheet as comma-separated values of RFC 4180, lines ended by LF. */
 public final class SheetCsv {
@@ -17,10 +16,9 @@ public final class SheetCsv {
   private SheetCsv() {}
 
   public static void write(Sheet sheet, Appendable out) throws IOException {
-    CSVPrinter printer = new CSVPrinter(out, FORMAT);
-    printer.printRecord(sheet.columns());
+    FORMAT.printRecord(out, sheet.columns().toArray());
     for (List<Cell> row : sheet.rows()) {
-      printer.printRecord(row.stream().map(SheetCsv::guarded).toList());
+      FORMAT.printRecord(out, row.stream().map(SheetCsv::guarded).toArray());
     }
   }
 

@@ -20,10 +20,10 @@ import ribband.problem.Problem;
 /** Tells all that is wrong in a journal. */
 @Command(
     name = "check",
-    description = {
-      "Read the whole journal and tell every mistake in it, with its file and line and what to",
-      "write instead. Nothing is changed. Errors stop all figures and the site; warnings do not."
-    },
+    header = "Tell every mistake in a journal, and what to write instead",
+    description =
+        "Reads the whole journal and changes nothing. Each mistake is one line, with its file, line"
+            + " and column. Errors stop all figures and the site; warnings do not.",
     footer = {
       "  ribband check                         the journal you are in",
       "  ribband check my-boat --format json   for an editor or a script"

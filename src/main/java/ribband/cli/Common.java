@@ -10,6 +10,7 @@ import ribband.problem.Nearest;
 
 /** The options of every command. */
 @Command(
+    headerHeading = "",
     synopsisHeading = "%nType     ",
     descriptionHeading = "%n",
     parameterListHeading = "%nArguments%n",

@@ -15,10 +15,10 @@ import ribband.problem.OneLine;
 /** Begins a journal. */
 @Command(
     name = "lay",
-    description = {
-      "Begin a journal: a project.yaml to fill in and a first entry, dated today.",
-      "The folder is made if it is not there. No file is ever written over."
-    },
+    header = "Begin a journal: a project to fill in and a first entry",
+    description =
+        "Makes the folder if it is not there, a commented project.yaml in it, and an entry dated"
+            + " today. No file is ever written over.",
     footer = {"  ribband lay my-boat"})
 final class LayCommand implements Callable<Integer> {
   private final Surroundings around;
@@ -34,7 +34,7 @@ final class LayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Path root = around.here().resolve(folder);
+    Path root = around.path(folder);
     List<Path> made;
     try {
       made = NewJournal.lay(root, options.today(around.clock()), around.clock().getZone());
@@ -48,7 +48,7 @@ final class LayCommand implements Callable<Integer> {
     }
     if (!options.isQuiet()) {
       around.out().println("next: open them in any editor, then type");
-      around.out().println("  ribband check " + shellWord(folder));
+      around.out().println("  ribband check " + ShellWord.of(folder));
     }
     return ExitCode.DONE;
   }
@@ -58,10 +58,5 @@ final class LayCommand implements Callable<Integer> {
     return Path.of(e.getFile()).endsWith(JournalFolder.PROJECT)
         ? shown + " already holds a project.yaml, so a journal is there; nothing was changed"
         : shown + " cannot be made, because " + OneLine.of(e.getFile()) + " is a file";
-  }
-
-  private static String shellWord(String text) {
-    String line = OneLine.of(text);
-    return line.matches("[\\p{L}\\p{N}_./~+-]+") ? line : "'" + line.replace("'", "'\\''") + "'";
   }
 }

@@ -51,7 +51,7 @@ record OpenJournal(Journal journal, Path output, List<Problem> problems) {
       List<Check> checks)
       throws IOException {
     Path root = folder.isPresent() ? named(around, folder.get()) : nearest(around);
-    Path site = output.map(around.here()::resolve).orElse(root.resolve(DEFAULT_OUTPUT));
+    Path site = output.map(around::path).orElse(root.resolve(DEFAULT_OUTPUT));
     JournalFolder files = JournalFolder.list(root, site);
     refuseUnsayable(around, files.all());
     JournalReader.Read read = JournalReader.read(files, today);
@@ -62,15 +62,20 @@ record OpenJournal(Journal journal, Path output, List<Problem> problems) {
   }
 
   private static Path named(Surroundings around, String typed) {
-    Path folder = around.here().resolve(typed).normalize();
+    Path folder = around.path(typed);
     String shown = OneLine.of(typed);
     if (!Files.isDirectory(folder)) {
       throw Refusal.wrongUsage(
-          "there is no folder " + shown + "; begin a journal there with: ribband lay " + shown);
+          "there is no folder "
+              + shown
+              + "; begin a journal there with: ribband lay "
+              + ShellWord.of(typed));
     }
     if (!holdsProject(folder)) {
       throw Refusal.wrongUsage(
-          shown + " holds no project.yaml; begin a journal there with: ribband lay " + shown);
+          shown
+              + " holds no project.yaml; begin a journal there with: ribband lay "
+              + ShellWord.of(typed));
     }
     return folder;
   }

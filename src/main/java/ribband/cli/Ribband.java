@@ -65,18 +65,17 @@ final class Ribband {
   /** What is shown where no command is named. */
   @Command(
       name = "ribband",
-      description = "Dated notes of a boat build become exact totals and a site.",
-      synopsisHeading = "Type     ",
+      header = "Dated notes of a boat build become exact totals and a site",
+      synopsisHeading = "%nType     ",
       customSynopsis = "ribband COMMAND [options]",
-      descriptionHeading = "%n",
       commandListHeading = "%nCommands%n",
       optionListHeading = "%nOptions%n",
       sortOptions = false,
+      footerHeading = "%n",
       footer = {
-        "",
         "Each command tells more of itself: ribband tally --help",
-        "Exit codes: 0 done, 1 the journal has errors, 2 wrong usage, 3 disk, permission or",
-        "locale, 70 a defect of ribband. NO_COLOR and FORCE_COLOR are honoured."
+        "Exit codes: 0 done, 1 the journal has errors, 2 wrong usage, 3 disk, permission",
+        "or locale, 70 a defect of ribband. NO_COLOR and FORCE_COLOR are honoured."
       })
   private static final class Root implements Callable<Integer> {
     @Spec private CommandSpec spec;

@@ -16,7 +16,7 @@ import java.util.Map;
  *
  * @param out for figures and results, in UTF-8 whatever the locale
  * @param err for problems and progress
- * @param here the folder that relative paths start from
+ * @param folder the one it was started in, as Java hears its name
  * @param clock tells today, in the builder's time zone
  * @param environment variables
  * @param nameEncoding the charset in which Java hears file names
@@ -26,7 +26,7 @@ record Surroundings(
     PrintWriter out,
     PrintWriter err,
     Screen screen,
-    Path here,
+    String folder,
     Clock clock,
     Map<String, String> environment,
     String nameEncoding,
@@ -47,7 +47,7 @@ record Surroundings(
         utf8(FileDescriptor.out),
         utf8(FileDescriptor.err),
         isTerminal(environment) ? Screen.TERMINAL : Screen.NONE,
-        Path.of("").toAbsolutePath(),
+        System.getProperty("user.dir"),
         Clock.systemDefaultZone(),
         environment,
         System.getProperty("sun.jnu.encoding", ""),
@@ -78,6 +78,22 @@ record Surroundings(
     } catch (ReflectiveOperationException e) {
       return false;
     }
+  }
+
+  /**
+   * The folder that relative paths start from. Not {@code Path.of("")}, which is another folder
+   * without a word where this machine's locale cannot say the name.
+   *
+   * @throws java.nio.file.InvalidPathException there
+   */
+  Path here() {
+    return Path.of(folder);
+  }
+
+  /** A path as typed. */
+  Path path(String typed) {
+    Path path = Path.of(typed);
+    return path.isAbsolute() ? path : here().resolve(path);
   }
 
   boolean isWatched() {

@@ -28,16 +28,16 @@ import ribband.problem.OneLine;
 /** Adds the journal up. */
 @Command(
     name = "tally",
-    description = {
-      "Add up hours and money, exactly. Work carried in from before the journal stands in the",
-      "figures to date and in the phases; --from and --to leave it out and start at zero."
-    },
+    header = "Add up hours and money",
+    description =
+        "Exact to the second and the cent. Work carried in from before the journal stands in the"
+            + " figures to date and in the phases; --from and --to leave it out and start at zero.",
     footer = {
-      "  ribband tally                                  every month and how it ranks",
-      "  ribband tally --by phase                       where the hours went, beside the plan",
-      "  ribband tally --from 2026-01 --to 2026-03      January through March",
-      "  ribband tally --phase planking --by week       one phase, week by week",
-      "  ribband tally --format csv > months.csv        for a spreadsheet"
+      "  ribband tally                                every month and how it ranks",
+      "  ribband tally --by phase                     where the hours went, and the plan",
+      "  ribband tally --from 2026-01 --to 2026-03    January through March",
+      "  ribband tally --phase planking --by week     one phase, week by week",
+      "  ribband tally --format csv > months.csv      for a spreadsheet"
     })
 final class TallyCommand implements Callable<Integer> {
   private final Surroundings around;

@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.time.Year;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -36,6 +38,14 @@ public record Ledger(
     List<Row<Week>> weeks,
     List<Row<Entry>> entries,
     List<PhaseRow> phases) {
+  public Ledger {
+    nights = Collections.unmodifiableMap(new LinkedHashMap<>(nights));
+    months = List.copyOf(months);
+    years = List.copyOf(years);
+    weeks = List.copyOf(weeks);
+    entries = List.copyOf(entries);
+    phases = List.copyOf(phases);
+  }
 
   public static Ledger of(Journal journal) {
     return of(journal, Selection.ALL);
@@ -44,8 +54,9 @@ public record Ledger(
   public static Ledger of(Journal journal, Selection selection) {
     List<Line> lines = new ArrayList<>();
     for (Entry entry : journal.entries()) {
-      if (selection.covers(entry.date())) {
-        lines.add(Line.of(entry, selection));
+      Line line = Line.of(entry, selection);
+      if (selection.covers(entry.date()) && (selection.phase().isEmpty() || line.counts())) {
+        lines.add(line);
       }
     }
     Sums carried = carried(journal.project().carried(), selection);
@@ -138,7 +149,7 @@ public record Ledger(
       int nights = line.isNight() ? 1 : 0;
       rows.add(new Row<>(line.entry(), line.sums(), nights, toDate, OptionalInt.empty()));
     }
-    return List.copyOf(rows);
+    return rows;
   }
 
   /** spec: phases in their order, zero rows too, {@code unsorted} last and only if not zero. */
@@ -188,6 +199,6 @@ public record Ledger(
   public Set<String> phaseIds() {
     return phases.stream()
         .map(row -> row.phase().id())
-        .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 }

@@ -28,6 +28,11 @@ record Line(Entry entry, Sums sums) {
     return new Line(entry, new Sums(hours.isEmpty() ? 0 : 1, hours, cost));
   }
 
+  /** Whether it has anything of the phase selected. */
+  boolean counts() {
+    return !sums.hours().isEmpty() || !sums.cost().isEmpty();
+  }
+
   boolean isNight() {
     return sums.sessions() > 0;
   }

@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param from first day, inclusive
  * @param to last day, inclusive
- * @param phase the one phase to count, by its id
+ * @param phase the one phase to count, by its id; entries with nothing of it are passed over
  */
 public record Selection(Optional<LocalDate> from, Optional<LocalDate> to, Optional<String> phase) {
   public static final Selection ALL =

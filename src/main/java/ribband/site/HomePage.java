@@ -56,6 +56,8 @@ final class HomePage {
    *
    * @param planned of all phases that have a plan; empty without one
    * @param progress 0 to 1000, thousandths of the plan worked; -1 without a plan
+   * @param mark where that is along the drawn hull, 40 to 960
+   * @param said the same in words, for who cannot see the hull
    * @param since when she was begun, in words; may be empty
    */
   record Far(
@@ -65,6 +67,8 @@ final class HomePage {
       String planned,
       String share,
       int progress,
+      int mark,
+      String said,
       String since) {}
 
   /** The month of the last entry. */
@@ -114,13 +118,16 @@ final class HomePage {
     Hours planned = planned(ledger.phases());
     Hours worked = workedAgainstPlan(ledger.phases());
     boolean isPlanned = !planned.isZero();
+    int progress = isPlanned ? thousandths(worked, planned) : -1;
     return new Far(
         Saying.hours(hours),
         Saying.counted(ledger.whole().sessions(), "session", "sessions"),
         book.showsMoney() ? book.words().money(ledger.whole().totalCost()) : "",
         isPlanned ? Saying.hours(planned) : "",
         isPlanned ? Saying.share(worked.seconds(), planned.seconds()) : "",
-        isPlanned ? thousandths(worked, planned) : -1,
+        progress,
+        40 + progress * 920 / 1000,
+        Saying.share(worked.seconds(), planned.seconds()) + " of the planned hours are worked",
         book.journal().project().started().map(day -> "Begun " + Saying.day(day)).orElse(""));
   }
 

@@ -3,6 +3,7 @@ package ribband.site;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
 import java.util.HashMap;
 import java.util.List;
@@ -15,9 +16,14 @@ import ribband.album.Album;
 import ribband.album.Leaf;
 import ribband.album.Shot;
 import ribband.journal.Entry;
+import ribband.ledger.By;
 import ribband.ledger.Ledger;
+import ribband.ledger.MoneyColumns;
 import ribband.ledger.PhaseRow;
 import ribband.ledger.Row;
+import ribband.ledger.SheetCsv;
+import ribband.ledger.TallySheet;
+import ribband.measure.Currency;
 import ribband.photo.PictureFacts;
 import ribband.photo.PrintSize;
 import ribband.prose.Prose;
@@ -48,7 +54,7 @@ public final class Site {
     /**
      * @param path from the site's root, with slashes
      */
-    void put(String path, byte[] content);
+    void put(String path, byte[] content) throws IOException;
   }
 
   private Site(Book book, Prose prose, Out out) {
@@ -87,7 +93,9 @@ public final class Site {
   }
 
   private int draw() {
-    ASSETS.forEach(asset -> out.put(asset, asset(asset)));
+    ASSETS.forEach(asset -> put(asset, asset(asset)));
+    sheet(Addresses.MONTHS_CSV, By.MONTH);
+    sheet(Addresses.PHASES_CSV, By.PHASE);
     int pages = entries() + months() + phases();
     page(Addresses.HOME, "home", "Boat", about(), new HomePage(book, prose).view());
     page(
@@ -169,7 +177,27 @@ public final class Site {
   }
 
   private void page(String path, String template, String sheet, String description, Record view) {
-    out.put(path, templates.draw(template, frames.of(path, sheet, description), view));
+    put(path, templates.draw(template, frames.of(path, sheet, description), view));
+  }
+
+  private void sheet(String path, By by) {
+    MoneyColumns money = book.words().shown() ? MoneyColumns.SHOWN : MoneyColumns.HIDDEN;
+    Currency currency = book.journal().project().currency();
+    StringBuilder csv = new StringBuilder();
+    try {
+      SheetCsv.write(TallySheet.of(book.ledger(), currency, by, money), csv);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    put(path, csv.toString().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void put(String path, byte[] content) {
+    try {
+      out.put(path, content);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static byte[] asset(String path) {

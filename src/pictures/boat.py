@@ -4,7 +4,15 @@ import numpy as np
 from mathutils import Vector
 
 from lines import (
-    LENGTH, PLANK_LINES, PLANKS, THICKNESS, hull, normal, plank_edges, stem, width_at_height,
+    LENGTH,
+    PLANK_LINES,
+    PLANKS,
+    THICKNESS,
+    hull,
+    normal,
+    plank_edges,
+    stem,
+    width_at_height,
 )
 from materials import M
 from solids import beam, box, cylinder, mesh, slab, sweep
@@ -44,7 +52,9 @@ class Boat:
             last = middle
             at.append(run)
             widths.append((p1 - p0).length / 2)
-            verts += [self.at(Vector((q.x, q.y * side, q.z))) for q in (p0, p1, p1 + n1 * thick, p0 + n0 * thick)]
+            verts += [
+                self.at(Vector((q.x, q.y * side, q.z))) for q in (p0, p1, p1 + n1 * thick, p0 + n0 * thick)
+            ]
         faces, uvs, across, kinds = [], [], [], []
         upper = (0, 1, 1, 0)
         for i in range(n):
@@ -54,7 +64,9 @@ class Boat:
 
                 def grain(j, corner):
                     y = widths[j] if upper[corner] else -widths[j]
-                    return at[j], y + (0.5 if corner > 1 else 0) + (THICKNESS if a in (1, 3) and corner > 1 else 0)
+                    return at[j], y + (0.5 if corner > 1 else 0) + (
+                        THICKNESS if a in (1, 3) and corner > 1 else 0
+                    )
 
                 uvs.append([grain(i, a), grain(i, b), grain(i + 1, b), grain(i + 1, a)])
                 across.append([(0, upper[a]), (0, upper[b]), (0, upper[b]), (0, upper[a])])
@@ -134,7 +146,9 @@ class Boat:
         if outer:
             run = [hull(t, 0) for t in (0.72, 0.86, 1.0)]
             outline = [(p.x, p.z) for p in run] + [(run[-1].x - 0.01, run[0].z - 0.03)]
-            slab([self.at(Vector((x, -0.012, z))) for x, z in outline], Vector((0, 0.024, 0)), material, 0.002)
+            slab(
+                [self.at(Vector((x, -0.012, z))) for x, z in outline], Vector((0, 0.024, 0)), material, 0.002
+            )
 
     def rails(self, material):
         for side in (1, -1):
@@ -144,7 +158,13 @@ class Boat:
                 sweep(path, 0.026, wide, material, [Vector((0, side, 0))] * len(path))
         tip, back = hull(0.0, 1.0), hull(0.055, 1.0)
         y, z = back.y - 0.02, tip.z - 0.024
-        hook = [(tip.x + 0.03, 0.012), (back.x, y), (back.x - 0.06, 0.001), (back.x, -y), (tip.x + 0.03, -0.012)]
+        hook = [
+            (tip.x + 0.03, 0.012),
+            (back.x, y),
+            (back.x - 0.06, 0.001),
+            (back.x, -y),
+            (tip.x + 0.03, -0.012),
+        ]
         slab([self.at(Vector((x, y, z))) for x, y in hook], Vector((0, 0, 0.024)), material, 0.003)
 
     def floorboards(self):
@@ -162,13 +182,20 @@ class Boat:
             cylinder(self.at(Vector((x, 0, z / 2 + 0.03))), 0.016, z - 0.05, M[wood])
             for side in (-1, 1) if knees else ():
                 foot, head = width_at_height(t, z + 0.015) - 0.014, width_at_height(t, 0.5) - 0.016
-                curve = [(foot - 0.13, z + 0.012), (foot - 0.10, z + 0.035), (head - 0.045, 0.46), (head - 0.03, 0.5)]
+                curve = [
+                    (foot - 0.13, z + 0.012),
+                    (foot - 0.10, z + 0.035),
+                    (head - 0.045, 0.46),
+                    (head - 0.03, 0.5),
+                ]
                 outline = [(foot, z + 0.012)] + curve + [(head, 0.5)]
                 points = [self.at(Vector((x - 0.011, side * a, b))) for a, b in outline]
                 slab(points, Vector((0.022, 0, 0)), M["varnished"], 0.004)
         for side in (1, -1):
             ts = np.linspace(0.18, 0.9, 30)
-            path = [Vector((hull(t, 0.6).x, side * (width_at_height(t, z - 0.03) - 0.012), z - 0.03)) for t in ts]
+            path = [
+                Vector((hull(t, 0.6).x, side * (width_at_height(t, z - 0.03) - 0.012), z - 0.03)) for t in ts
+            ]
             sweep([self.at(p) for p in path], 0.04, 0.016, M[wood], [Vector((0, side, 0))] * len(path))
 
     def floor_timbers(self):

@@ -23,7 +23,7 @@ def _around(a):
 
 
 def denoise(image, albedo, normals, depth, levels=4, strictness=1.2):
-    """An edge-avoiding a-trous wavelet on the light alone: divided by the surface colour, so that grain survives.
+    """An edge-avoiding a-trous wavelet on the light alone, without the surface colour: grain survives.
 
     After Dammertz et al., "Edge-Avoiding A-Trous Wavelet Transform for fast Global Illumination
     Filtering", High Performance Graphics 2010 (from memory; the weights are our own).
@@ -60,7 +60,9 @@ def _blur(a, radius):
             edges = [(radius + 1, radius) if i == axis else (0, 0) for i in range(3)]
             run = np.cumsum(np.pad(a, edges, mode="edge"), axis, dtype=np.float64)
             n, span = a.shape[axis], 2 * radius + 1
-            a = ((np.take(run, range(span, span + n), axis) - np.take(run, range(n), axis)) / span).astype(np.float32)
+            a = ((np.take(run, range(span, span + n), axis) - np.take(run, range(n), axis)) / span).astype(
+                np.float32
+            )
     return a
 
 
@@ -98,15 +100,32 @@ def exif(shot, path: Path):
     """Writes what a phone writes, a thumbnail included."""
     if not shot.exif:
         return
-    tags = {**PHONE, "Orientation#": shot.orientation, "DateTimeOriginal": shot.taken, "CreateDate": shot.taken, "ModifyDate": shot.taken}
-    tags |= {"OffsetTimeOriginal": shot.zone, "OffsetTime": shot.zone, "FNumber": 1.8, "ISO": 320, "ExposureTime": "1/33"}
+    tags = {
+        **PHONE,
+        "Orientation#": shot.orientation,
+        "DateTimeOriginal": shot.taken,
+        "CreateDate": shot.taken,
+        "ModifyDate": shot.taken,
+    }
+    tags |= {
+        "OffsetTimeOriginal": shot.zone,
+        "OffsetTime": shot.zone,
+        "FNumber": 1.8,
+        "ISO": 320,
+        "ExposureTime": "1/33",
+    }
     tags |= {"FocalLength": 4.3, "FocalLengthIn35mmFormat": 26, "ColorSpace#": 1, "SerialNumber": "Q2-000417"}
     if shot.position:
         lat, lon = shot.position
         tags |= {"GPSLatitude": abs(lat), "GPSLatitudeRef": "N" if lat > 0 else "S"}
         tags |= {"GPSLongitude": abs(lon), "GPSLongitudeRef": "E" if lon > 0 else "W"}
     thumbnail = path.with_suffix(".thumbnail")
-    subprocess.run(["convert", str(path), "-thumbnail", "160x160", "-quality", "60", f"jpg:{thumbnail}"], check=True)
+    subprocess.run(
+        ["convert", str(path), "-thumbnail", "160x160", "-quality", "60", f"jpg:{thumbnail}"], check=True
+    )
     arguments = [f"-{tag}={value}" for tag, value in tags.items()]
-    subprocess.run(["exiftool", "-q", "-overwrite_original", *arguments, f"-ThumbnailImage<={thumbnail}", str(path)], check=True)
+    subprocess.run(
+        ["exiftool", "-q", "-overwrite_original", *arguments, f"-ThumbnailImage<={thumbnail}", str(path)],
+        check=True,
+    )
     thumbnail.unlink()

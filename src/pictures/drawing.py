@@ -75,5 +75,7 @@ def _offsets():
 def _title():
     yield _line([(1540, 960), (2020, 960), (2020, 1290), (1540, 1290), (1540, 960)], 3)
     yield _line([(40, 40), (WIDTH - 40, 40), (WIDTH - 40, HEIGHT - 40), (40, HEIGHT - 40), (40, 40)], 3)
-    for i, (words, size) in enumerate((("15 FT LAPSTRAKE SKIFF", 34), ("LINES AND OFFSETS", 26), ("SCALE 1 - 10   SHEET 1 OF 4", 22))):
+    for i, (words, size) in enumerate(
+        (("15 FT LAPSTRAKE SKIFF", 34), ("LINES AND OFFSETS", 26), ("SCALE 1 - 10   SHEET 1 OF 4", 22))
+    ):
         yield _text(1565, 1020 + i * 60, size, words)

@@ -40,12 +40,20 @@ def _walls(window):
     blocks, length = M["blocks"], END - DOOR
     x0, x1, z0, z1 = WINDOW
     panel((DOOR - 2, LEFT, 0), (END, LEFT, 0), (END, RIGHT, 0), (DOOR - 2, RIGHT, 0), M["concrete"])
-    panel((DOOR, LEFT, 0), (END, LEFT, 0), (END, LEFT, CEILING), (DOOR, LEFT, CEILING), blocks, length, CEILING)
+    panel(
+        (DOOR, LEFT, 0), (END, LEFT, 0), (END, LEFT, CEILING), (DOOR, LEFT, CEILING), blocks, length, CEILING
+    )
     panel((END, LEFT, 0), (END, RIGHT, 0), (END, RIGHT, CEILING), (END, LEFT, CEILING), blocks, 3.7, CEILING)
     for a, b, c, d in ((DOOR, x0, 0, CEILING), (x1, END, 0, CEILING), (x0, x1, 0, z0), (x0, x1, z1, CEILING)):
         corners = [(a, c), (b, c), (b, d), (a, d)]
         mesh([(x, RIGHT, z) for x, z in corners], [(0, 1, 2, 3)], blocks, [corners])
-    panel((DOOR, LEFT, CEILING), (END, LEFT, CEILING), (END, RIGHT, CEILING), (DOOR, RIGHT, CEILING), M["ceiling"])
+    panel(
+        (DOOR, LEFT, CEILING),
+        (END, LEFT, CEILING),
+        (END, RIGHT, CEILING),
+        (DOOR, RIGHT, CEILING),
+        M["ceiling"],
+    )
     for x in np.arange(DOOR + 0.4, END, 0.6):
         box((x, 0, CEILING - 0.07), (0.045, 3.7, 0.14), M["pine"])
     middle = (x0 + x1) / 2
@@ -62,23 +70,52 @@ def _walls(window):
 def _yard():
     """What the open door shows: drive, hedge, sky, all brighter than the room."""
     x, wide = DOOR - 7, 9
-    panel((x, -wide, 0), (DOOR - 0.7, -wide, 0), (DOOR - 0.7, wide, 0), (x, wide, 0), glow("drive", (0.80, 0.80, 0.76), 0.9))
-    panel((x, -wide, 0), (x, wide, 0), (x, wide, 1.9), (x, -wide, 1.9), glow("hedge", (0.16, 0.22, 0.09), 1.0, 2.5))
-    panel((x - 1, -14, 0), (x - 1, 14, 0), (x - 1, 14, 9), (x - 1, -14, 9), glow("sky behind", (0.86, 0.93, 1.0), 3.5))
+    panel(
+        (x, -wide, 0),
+        (DOOR - 0.7, -wide, 0),
+        (DOOR - 0.7, wide, 0),
+        (x, wide, 0),
+        glow("drive", (0.80, 0.80, 0.76), 0.9),
+    )
+    panel(
+        (x, -wide, 0),
+        (x, wide, 0),
+        (x, wide, 1.9),
+        (x, -wide, 1.9),
+        glow("hedge", (0.16, 0.22, 0.09), 1.0, 2.5),
+    )
+    panel(
+        (x - 1, -14, 0),
+        (x - 1, 14, 0),
+        (x - 1, 14, 9),
+        (x - 1, -14, 9),
+        glow("sky behind", (0.86, 0.93, 1.0), 3.5),
+    )
 
 
 def _lights(door, window, lamp, tubes):
     x0, x1, z0, z1 = WINDOW
     if window:
-        _area(((x0 + x1) / 2, RIGHT - 0.03, (z0 + z1) / 2), (-90, 0, 0), 1.15, 0.75, 120 * window, (0.80, 0.90, 1.0))
+        _area(
+            ((x0 + x1) / 2, RIGHT - 0.03, (z0 + z1) / 2),
+            (-90, 0, 0),
+            1.15,
+            0.75,
+            120 * window,
+            (0.80, 0.90, 1.0),
+        )
     if door:
         _area((DOOR - 0.6, 0, 1.15), (0, -90, 0), 2.2, 2.9, door * 28, DAYLIGHT)
     else:
         _shut_door()
     for x in (0.9, 3.3) if tubes else ():
         box((x, 0.35, CEILING - 0.19), (1.25, 0.09, 0.05), M["white"])
-        tube_lamp = cylinder((x, 0.35, CEILING - 0.23), 0.014, 1.2, glow("tube", (1.0, 0.93, 0.80), 14 * tubes), (0, 90, 0))
-        tube_lamp.visible_diffuse = tube_lamp.visible_glossy = False  # the area light beside it does the work, with less noise
+        tube_lamp = cylinder(
+            (x, 0.35, CEILING - 0.23), 0.014, 1.2, glow("tube", (1.0, 0.93, 0.80), 14 * tubes), (0, 90, 0)
+        )
+        tube_lamp.visible_diffuse = tube_lamp.visible_glossy = (
+            False  # the area light beside it does the work, with less noise
+        )
         _area((x, 0.35, CEILING - 0.25), (0, 0, 0), 1.2, 0.06, 16 * tubes, TUBE_LIGHT)
     if lamp:
         x, y, z = 4.6, -1.45, 1.62
@@ -115,7 +152,12 @@ def _bench(cluttered, wide=3.3):
         plane(x - 0.05, -1.05)
         for i in range(5):
             timber = M[random.choice(("fir", "oak", "pine"))]
-            box((x + 0.05, -0.1 + i * 0.02, BENCH_TOP + 0.012 + i * 0.0225), (0.07, 0.9 - 0.1 * i, 0.022), timber, (0, 0, random.uniform(-5, 5)))
+            box(
+                (x + 0.05, -0.1 + i * 0.02, BENCH_TOP + 0.012 + i * 0.0225),
+                (0.07, 0.9 - 0.1 * i, 0.022),
+                timber,
+                (0, 0, random.uniform(-5, 5)),
+            )
 
 
 def _shelves():
@@ -133,7 +175,13 @@ def _shelves():
                 y += 2 * r + random.uniform(0.01, 0.09)
             elif kind < 0.8:
                 wide, high = random.uniform(0.14, 0.3), random.uniform(0.12, 0.25)
-                box((x, y + wide / 2, z + high / 2), (0.2, wide, high), M[random.choice(("card", "card", "blue", "dark"))], (0, 0, random.uniform(-6, 6)), 0.003)
+                box(
+                    (x, y + wide / 2, z + high / 2),
+                    (0.2, wide, high),
+                    M[random.choice(("card", "card", "blue", "dark"))],
+                    (0, 0, random.uniform(-6, 6)),
+                    0.003,
+                )
                 y += wide + random.uniform(0.02, 0.06)
             else:
                 y += random.uniform(0.05, 0.2)
@@ -142,25 +190,48 @@ def _shelves():
 def _walls_hung():
     box((4.6, RIGHT - 0.03, 1.75), (1.5, 0.04, 0.07), M["pine"])
     for i in range(9):
-        clamp((4.0 + i * 0.15, RIGHT - 0.09, 1.70), (0, 0, 1), (0.1 * random.uniform(-1, 1), -0.04, -1), 0.30, random.choice(("red", "red", "orange")))
+        clamp(
+            (4.0 + i * 0.15, RIGHT - 0.09, 1.70),
+            (0, 0, 1),
+            (0.1 * random.uniform(-1, 1), -0.04, -1),
+            0.30,
+            random.choice(("red", "red", "orange")),
+        )
     for i in range(7):
         high, lean = random.uniform(1.7, 2.35), random.uniform(5, 9)
         a = math.radians(lean)
-        at = (0.25 + i * 0.16 + random.uniform(-0.03, 0.03), RIGHT - 0.06 - math.sin(a) * high / 2, high / 2 * math.cos(a))
+        at = (
+            0.25 + i * 0.16 + random.uniform(-0.03, 0.03),
+            RIGHT - 0.06 - math.sin(a) * high / 2,
+            high / 2 * math.cos(a),
+        )
         timber = M[random.choice(("pine", "fir", "oak", "fir"))]
-        box(at, (random.choice((0.09, 0.12, 0.14)), 0.022, high), timber, (-lean, random.uniform(-2.5, 2.5), random.uniform(-8, 8)))
+        box(
+            at,
+            (random.choice((0.09, 0.12, 0.14)), 0.022, high),
+            timber,
+            (-lean, random.uniform(-2.5, 2.5), random.uniform(-8, 8)),
+        )
     for z in (1.55, 1.9):
         for x in (0.4, 1.8, 3.2):
             box((x, LEFT + 0.16, z - 0.03), (0.04, 0.32, 0.05), M["pine"])
         for i in range(5):
             size = (random.uniform(2.8, 3.8), 0.05, random.choice((0.02, 0.035, 0.045)))
-            box((1.8 + random.uniform(-0.3, 0.3), LEFT + 0.06 + i * 0.055, z + 0.032), size, M[random.choice(("pine", "fir", "oak"))], (0, 0, random.uniform(-0.6, 0.6)))
+            box(
+                (1.8 + random.uniform(-0.3, 0.3), LEFT + 0.06 + i * 0.055, z + 0.032),
+                size,
+                M[random.choice(("pine", "fir", "oak"))],
+                (0, 0, random.uniform(-0.6, 0.6)),
+            )
     y = LEFT + 0.004
     panel((3.75, y, 1.05), (3.05, y, 1.05), (3.05, y, 1.5), (3.75, y, 1.5), printed(lines_plan()))
     _pegboard()
     for i in range(9):
         r = 0.15 + random.uniform(-0.02, 0.02)
-        loop = [(1.95 + r * math.cos(a) * 0.85, RIGHT - 0.05 - i * 0.008, 1.25 + r * 1.25 * math.sin(a)) for a in np.linspace(0, 5.6, 9)]
+        loop = [
+            (1.95 + r * math.cos(a) * 0.85, RIGHT - 0.05 - i * 0.008, 1.25 + r * 1.25 * math.sin(a))
+            for a in np.linspace(0, 5.6, 9)
+        ]
         tube(loop, 0.006, M["rope"], closed=True)
     beam((5.2, -1.78, 0.25), (5.35, -1.80, 1.6), 0.025, 0.025, M["fir"], bevel=0.01)
     box((5.19, -1.76, 0.13), (0.09, 0.38, 0.24), M["yellow"], (0, 6, 0), 0.02)
@@ -189,7 +260,17 @@ def _floor():
     cord = [(1.0, -1.7, 0.3), (1.1, -1.5, 0.008), (1.7, -1.25, 0.008), (2.1, -1.5, 0.008), (2.6, -1.1, 0.008)]
     cord += [(3.4, -1.4, 0.008), (4.2, -1.0, 0.008), (5.0, -1.2, 0.008), (5.3, -0.9, 0.3)]
     tube(cord, 0.0055, M["orange"])
-    bucket = [(0.001, 0.005), (0.14, 0.005), (0.15, 0.02), (0.165, 0.30), (0.172, 0.31), (0.165, 0.315), (0.155, 0.30), (0.14, 0.03), (0.001, 0.025)]
+    bucket = [
+        (0.001, 0.005),
+        (0.14, 0.005),
+        (0.15, 0.02),
+        (0.165, 0.30),
+        (0.172, 0.31),
+        (0.165, 0.315),
+        (0.155, 0.30),
+        (0.14, 0.03),
+        (0.001, 0.025),
+    ]
     lathe((0.1, -1.45, 0), bucket, M["dark"])
     box((4.9, 1.2, 0.17), (0.5, 0.36, 0.34), M["card"], (0, 0, 14), 0.004)
     box((4.85, 1.22, 0.42), (0.38, 0.3, 0.14), M["card"], (0, 0, -9), 0.004)

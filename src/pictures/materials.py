@@ -55,7 +55,13 @@ class Recipe:
         return self("MixRGB", {0: factor, 1: a, 2: b}, blend_type=blend).outputs[0]
 
     def noise(self, vector, scale, detail=3.0, rough=0.5, distortion=0.0, output=0):
-        values = {"Vector": vector, "Scale": scale, "Detail": detail, "Roughness": rough, "Distortion": distortion}
+        values = {
+            "Vector": vector,
+            "Scale": scale,
+            "Detail": detail,
+            "Roughness": rough,
+            "Distortion": distortion,
+        }
         return self("TexNoise", values).outputs[output]
 
     def bump(self, strength, distance, height):
@@ -68,7 +74,7 @@ class Recipe:
 
 
 def wood(name, light, dark, rough=0.55, coat=0.0, ring=22.0, glue=False, contrast=1.0):
-    """Grain from three stretched noises and a distorted saw wave; every board gets its own piece of the log."""
+    """Grain from three stretched noises and a distorted saw wave; every board is its own piece of the log."""
     r = Recipe(name)
     grain = r("UVMap", uv_map="grain").outputs[0]
     chance = r("ObjectInfo").outputs["Random"]
@@ -81,7 +87,9 @@ def wood(name, light, dark, rough=0.55, coat=0.0, ring=22.0, glue=False, contras
     rings = r(
         "TexWave",
         {"Vector": r.moved(v, sway), "Scale": ring, "Distortion": 1.5, "Detail": 2.0, "Detail Scale": 1.5},
-        wave_type="BANDS", bands_direction="Y", wave_profile="SAW",
+        wave_type="BANDS",
+        bands_direction="Y",
+        wave_profile="SAW",
     ).outputs[1]
     parts = [r.math("MULTIPLY", a, w) for a, w in ((figure, 0.38), (rings, 0.2), (streak, 0.3), (pore, 0.16))]
     factor = r.math("ADD", r.math("ADD", parts[0], parts[1]), r.math("ADD", parts[2], parts[3]))
@@ -106,8 +114,12 @@ def wood(name, light, dark, rough=0.55, coat=0.0, ring=22.0, glue=False, contras
         colour = r.mix(smear, colour, r.mix(0.7, colour, (0.30, 0.17, 0.07), "MULTIPLY"))
         roughness = r.mix(smear, roughness, (0.22, 0.22, 0.22))
     return r.finish(
-        Base_Color=colour, Roughness=roughness, Normal=r.bump(0.12, 0.002, r.math("ADD", pore, streak)),
-        Clearcoat=coat, Clearcoat_Roughness=0.06, Specular=0.35,
+        Base_Color=colour,
+        Roughness=roughness,
+        Normal=r.bump(0.12, 0.002, r.math("ADD", pore, streak)),
+        Clearcoat=coat,
+        Clearcoat_Roughness=0.06,
+        Specular=0.35,
     )
 
 
@@ -119,7 +131,10 @@ def plain(name, colour, rough=0.5, metal=0.0, coat=0.0, dirt=0.25, clear=0.0):
     value = r.math("ADD", r.math("MULTIPLY", r("ObjectInfo").outputs["Random"], 0.2), 0.9)
     shade = r("HueSaturation", {"Value": value, "Color": shade}).outputs[0]
     return r.finish(
-        Base_Color=shade, Metallic=metal, Clearcoat=coat, Transmission=clear,
+        Base_Color=shade,
+        Metallic=metal,
+        Clearcoat=coat,
+        Transmission=clear,
         Roughness=r.math("ADD", r.math("MULTIPLY", fine, 0.25), rough - 0.12),
     )
 
@@ -128,19 +143,33 @@ def concrete():
     """A cracked floor with stains, paint specks and sawdust."""
     r = Recipe("concrete")
     where = r("TexCoord").outputs["Object"]
-    broad, mid, fine = r.noise(where, 0.9, 8.0, 0.62, 0.4), r.noise(where, 14.0, 6.0, 0.7), r.noise(where, 160.0, 2.0)
+    broad, mid, fine = (
+        r.noise(where, 0.9, 8.0, 0.62, 0.4),
+        r.noise(where, 14.0, 6.0, 0.7),
+        r.noise(where, 160.0, 2.0),
+    )
     factor = r.math("ADD", r.math("MULTIPLY", broad, 0.65), r.math("MULTIPLY", mid, 0.35))
-    colour = r.ramp(factor, (0.33, (0.16, 0.15, 0.14)), (0.5, (0.27, 0.26, 0.245)), (0.68, (0.36, 0.35, 0.33)))
-    colour = r.mix(r.ramp(r.noise(where, 1.7, 5.0, 0.75, 1.0), (0.60, 0.0), (0.68, 0.6)), colour, (0.10, 0.09, 0.085))
-    colour = r.mix(r.ramp(r.noise(where, 55.0, 2.0, 0.6), (0.70, 0.0), (0.72, 0.7)), colour, (0.5, 0.47, 0.42))
+    colour = r.ramp(
+        factor, (0.33, (0.16, 0.15, 0.14)), (0.5, (0.27, 0.26, 0.245)), (0.68, (0.36, 0.35, 0.33))
+    )
+    colour = r.mix(
+        r.ramp(r.noise(where, 1.7, 5.0, 0.75, 1.0), (0.60, 0.0), (0.68, 0.6)), colour, (0.10, 0.09, 0.085)
+    )
+    colour = r.mix(
+        r.ramp(r.noise(where, 55.0, 2.0, 0.6), (0.70, 0.0), (0.72, 0.7)), colour, (0.5, 0.47, 0.42)
+    )
     wander = r.scaled(r.noise(where, 2.2, 6.0, output=1), (0.5, 0.5, 0))
-    crack = r("TexVoronoi", {"Vector": r.moved(where, wander), "Scale": 0.55}, feature="DISTANCE_TO_EDGE").outputs[0]
+    crack = r(
+        "TexVoronoi", {"Vector": r.moved(where, wander), "Scale": 0.55}, feature="DISTANCE_TO_EDGE"
+    ).outputs[0]
     colour = r.mix(r.ramp(crack, (0.0, 0.7), (0.003, 0.0)), colour, (0.05, 0.045, 0.04))
     dust = r.math("ADD", r.noise(where, 2.3, 6.0, 0.7), r.math("MULTIPLY", mid, 0.3))
     colour = r.mix(r.ramp(dust, (0.62, 0.0), (0.85, 0.55)), colour, (0.55, 0.42, 0.27))
     height = r.math("ADD", mid, r.math("MULTIPLY", fine, 0.3))
     return r.finish(
-        Base_Color=colour, Roughness=r.math("ADD", r.math("MULTIPLY", mid, 0.35), 0.42), Normal=r.bump(0.25, 0.004, height)
+        Base_Color=colour,
+        Roughness=r.math("ADD", r.math("MULTIPLY", mid, 0.35), 0.42),
+        Normal=r.bump(0.25, 0.004, height),
     )
 
 
@@ -151,11 +180,22 @@ def block_wall(colour=(0.47, 0.455, 0.41)):
     brick = r(
         "TexBrick",
         {
-            "Vector": rough_uv, "Scale": 1.0, "Mortar Size": 0.006, "Mortar Smooth": 0.6, "Brick Width": 0.45,
-            "Row Height": 0.225, "Color1": (1, 1, 1, 1), "Color2": (0.9, 0.9, 0.9, 1), "Mortar": (0.72, 0.72, 0.72, 1),
+            "Vector": rough_uv,
+            "Scale": 1.0,
+            "Mortar Size": 0.006,
+            "Mortar Smooth": 0.6,
+            "Brick Width": 0.45,
+            "Row Height": 0.225,
+            "Color1": (1, 1, 1, 1),
+            "Color2": (0.9, 0.9, 0.9, 1),
+            "Mortar": (0.72, 0.72, 0.72, 1),
         },
     )
-    stain, fine, z = r.noise(uv, 1.3, 8.0, 0.65), r.noise(uv, 70.0, 4.0, 0.7), r("SeparateXYZ", {0: uv}).outputs[1]
+    stain, fine, z = (
+        r.noise(uv, 1.3, 8.0, 0.65),
+        r.noise(uv, 70.0, 4.0, 0.7),
+        r("SeparateXYZ", {0: uv}).outputs[1],
+    )
     shade = r.mix(1.0, (*colour, 1), brick.outputs[0], "MULTIPLY")
     shade = r.mix(r.ramp(stain, (0.45, 0.0), (0.75, 0.45)), shade, tuple(x * 0.55 for x in colour))
     foot = r.math("ADD", z, r.math("MULTIPLY", stain, 0.5))
@@ -195,8 +235,12 @@ def mix_all():
         mould=wood("mould", (0.50, 0.38, 0.24), (0.40, 0.28, 0.16), 0.75, ring=6.0, contrast=0.6),
         oak=wood("oak", (0.42, 0.27, 0.13), (0.25, 0.14, 0.06), 0.5),
         bench=wood("bench", (0.40, 0.27, 0.15), (0.22, 0.135, 0.07), 0.6, ring=14.0, contrast=1.2),
-        varnished=wood("varnished oak", (0.50, 0.235, 0.075), (0.25, 0.095, 0.028), 0.25, coat=1.0, ring=12.0),
-        varnished_fir=wood("varnished fir", (0.60, 0.33, 0.11), (0.38, 0.17, 0.045), 0.25, coat=1.0, ring=26.0),
+        varnished=wood(
+            "varnished oak", (0.50, 0.235, 0.075), (0.25, 0.095, 0.028), 0.25, coat=1.0, ring=12.0
+        ),
+        varnished_fir=wood(
+            "varnished fir", (0.60, 0.33, 0.11), (0.38, 0.17, 0.045), 0.25, coat=1.0, ring=26.0
+        ),
         edge=wood("plank edge", (0.30, 0.15, 0.075), (0.16, 0.07, 0.035), 0.45, ring=40.0),
         steel=plain("steel", (0.45, 0.45, 0.46), 0.35, metal=1.0),
         zinc=plain("zinc", (0.55, 0.56, 0.57), 0.3, metal=1.0),
@@ -215,7 +259,7 @@ def mix_all():
         resin=plain("resin", (0.55, 0.30, 0.07), 0.12, clear=0.55, dirt=0.05),
         burnt=plain("burnt resin", (0.30, 0.11, 0.015), 0.25, clear=0.3, dirt=0.6),
         glove=plain("glove", (0.10, 0.22, 0.50), 0.45, dirt=0.2),
-        cloth=plain("sailcloth", (0.34, 0.085, 0.04), 0.85, dirt=0.1),
+        cloth=plain("sailcloth", (0.22, 0.052, 0.028), 0.85, dirt=0.1),
         pegboard=plain("pegboard", (0.33, 0.22, 0.13), 0.7),
         rope=plain("rope", (0.62, 0.52, 0.36), 0.85),
         ceiling=plain("ceiling", (0.60, 0.58, 0.54), 0.85),

@@ -1,4 +1,6 @@
-"""Renders the sample journal's pictures: blender -b -t 1 -P render.py -- JOURNAL [--samples 10] [--width 1280] [NAME ...]
+"""Renders the sample journal's pictures.
+
+    blender -b -t 1 -P render.py -- JOURNAL [--samples 8] [--width 1280] [NAME ...]
 
 NAME is a scene's name; without one, every picture that is not there yet is made.
 """
@@ -27,16 +29,22 @@ def main(arguments):
     parser = argparse.ArgumentParser(prog="render.py")
     parser.add_argument("journal", type=Path)
     parser.add_argument("names", nargs="*")
-    parser.add_argument("--samples", type=int, default=10)
+    parser.add_argument("--samples", type=int, default=8)
     parser.add_argument("--width", type=int, default=1280, help="pixels of the longer side")
     options = parser.parse_intermixed_args(arguments)
+    unknown = set(options.names) - {shot.scene.__name__ for shot in SHOTS}
+    if unknown:
+        parser.error(f"no such scene: {', '.join(sorted(unknown))}")
     for shot in SHOTS:
         path = options.journal / shot.path
         wanted = shot.scene.__name__ in options.names if options.names else not path.exists()
         if wanted:
             start = time.time()
             take(shot, path, options)
-            print(f"{shot.scene.__name__}: {time.time() - start:.0f} s, {path.stat().st_size // 1000} kB", flush=True)
+            print(
+                f"{shot.scene.__name__}: {time.time() - start:.0f} s, {path.stat().st_size // 1000} kB",
+                flush=True,
+            )
 
 
 def take(shot, path, options):
@@ -48,7 +56,11 @@ def take(shot, path, options):
     scene = expose(shot, view, options)
     with tempfile.TemporaryDirectory() as folder:
         passes = render(scene, folder)
-        image = develop.lens(develop.denoise(passes["Image"], passes["DiffCol"], passes["Normal"], passes["Mist"][..., 0] * FAR + 0.05))
+        image = develop.lens(
+            develop.denoise(
+                passes["Image"], passes["DiffCol"], passes["Normal"], passes["Mist"][..., 0] * FAR + 0.05
+            )
+        )
         image = develop.sensor(tone_mapped(image, scene, folder), len(shot.path))
     develop.jpeg(image, path, shot.orientation)
     develop.exif(shot, path)
@@ -79,12 +91,19 @@ def expose(shot, view, options):
     scene.world = world
     size = (options.width, options.width * 3 // 4)
     render, cycles = scene.render, scene.cycles
-    render.engine, render.resolution_x, render.resolution_y = "CYCLES", *(size[::-1] if shot.upright else size)
+    render.engine, render.resolution_x, render.resolution_y = "CYCLES", *(
+        size[::-1] if shot.upright else size
+    )
     render.resolution_percentage = 100
     cycles.device, cycles.samples, cycles.use_denoising = "CPU", options.samples, False
     cycles.use_adaptive_sampling, cycles.adaptive_threshold = True, 0.02
     cycles.adaptive_min_samples = min(16, options.samples)
-    cycles.max_bounces, cycles.diffuse_bounces, cycles.glossy_bounces, cycles.transmission_bounces = 6, 3, 2, 5
+    cycles.max_bounces, cycles.diffuse_bounces, cycles.glossy_bounces, cycles.transmission_bounces = (
+        6,
+        3,
+        2,
+        5,
+    )
     cycles.caustics_reflective = cycles.caustics_refractive = False
     cycles.sample_clamp_indirect, cycles.sample_clamp_direct, cycles.blur_glossy = 3.0, 20.0, 1.0
     look = scene.view_settings

@@ -47,7 +47,12 @@ def mesh(verts, faces, materials, uvs=None, across=None, face_materials=None, be
 
 def box(centre, size, material, turn=(0, 0, 0), bevel=0.0015):
     """A board: the grain runs along its longest side. `turn` in degrees."""
-    v = [Vector((a * size[0] / 2, b * size[1] / 2, c * size[2] / 2)) for a in (-1, 1) for b in (-1, 1) for c in (-1, 1)]
+    v = [
+        Vector((a * size[0] / 2, b * size[1] / 2, c * size[2] / 2))
+        for a in (-1, 1)
+        for b in (-1, 1)
+        for c in (-1, 1)
+    ]
     axes = sorted(range(3), key=lambda i: -size[i])
     uvs = []
     for face in CUBE:
@@ -76,7 +81,10 @@ def cylinder(centre, radius, height, material, turn=(0, 0, 0), top=None, segment
     v, faces, uvs = [], [], []
     for i in range(segments):
         a = 2 * math.pi * i / segments
-        v += [(radius * math.cos(a), radius * math.sin(a), -height / 2), (top * math.cos(a), top * math.sin(a), height / 2)]
+        v += [
+            (radius * math.cos(a), radius * math.sin(a), -height / 2),
+            (top * math.cos(a), top * math.sin(a), height / 2),
+        ]
         j, s, e = (i + 1) % segments, 6.28 * radius * i / segments, 6.28 * radius * (i + 1) / segments
         faces.append((2 * i, 2 * j, 2 * j + 1, 2 * i + 1))
         uvs.append([(0, s), (0, e), (height, e), (height, s)])
@@ -89,7 +97,11 @@ def cylinder(centre, radius, height, material, turn=(0, 0, 0), top=None, segment
 
 def lathe(centre, profile, material, segments=40):
     """The profile [(radius, height), ...] turned about the vertical."""
-    v = [(r * math.cos(2 * math.pi * i / segments), r * math.sin(2 * math.pi * i / segments), z) for r, z in profile for i in range(segments)]
+    v = [
+        (r * math.cos(2 * math.pi * i / segments), r * math.sin(2 * math.pi * i / segments), z)
+        for r, z in profile
+        for i in range(segments)
+    ]
     faces = []
     for k in range(len(profile) - 1):
         for i in range(segments):
@@ -123,7 +135,10 @@ def sweep(path, width, height, material, normals=None):
         up = normals[i] if normals else Vector((0, 1, 0)).cross(along)
         up = (up - along * up.dot(along)).normalized()
         side = along.cross(up)
-        v += [p + side * (a * width / 2) + up * (c * height / 2) for a, c in ((-1, -1), (1, -1), (1, 1), (-1, 1))]
+        v += [
+            p + side * (a * width / 2) + up * (c * height / 2)
+            for a, c in ((-1, -1), (1, -1), (1, 1), (-1, 1))
+        ]
     for i in range(n - 1):
         for k in range(4):
             m, a = (k + 1) % 4, 0.4 * k
@@ -142,7 +157,12 @@ def slab(outline, offset, material, bevel=0.001):
     """A flat outline of points, thickened by the vector `offset`; grain along the outline's first axis."""
     n = len(outline)
     v = list(outline) + [p + offset for p in outline]
-    faces = [tuple(range(n)), tuple(range(n, 2 * n))] + [(i, (i + 1) % n, n + (i + 1) % n, n + i) for i in range(n)]
+    faces = [tuple(range(n)), tuple(range(n, 2 * n))] + [
+        (i, (i + 1) % n, n + (i + 1) % n, n + i) for i in range(n)
+    ]
     flat = [(p.x + p.y, p.z) for p in outline]
-    uvs = [flat, flat] + [[(flat[i][0], 0), (flat[(i + 1) % n][0], 0), (flat[(i + 1) % n][0], 0.02), (flat[i][0], 0.02)] for i in range(n)]
+    uvs = [flat, flat] + [
+        [(flat[i][0], 0), (flat[(i + 1) % n][0], 0), (flat[(i + 1) % n][0], 0.02), (flat[i][0], 0.02)]
+        for i in range(n)
+    ]
     return mesh(v, faces, material, uvs, bevel=bevel)

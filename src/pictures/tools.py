@@ -16,7 +16,7 @@ BENCH_TOP = 0.90
 
 
 def clamp(point, away, outward, size=0.24, grip="red"):
-    """A bar clamp over an edge: `away` points off the plank in its own plane, `outward` is the plank's normal."""
+    """A bar clamp over an edge: `away` points off the plank in its plane, `outward` is its normal."""
     name = f"clamp {size} {grip}"
     made = bpy.data.meshes.get(name) or _forge_clamp(name, size, grip)
     obj = place(bpy.data.objects.new(name, made))
@@ -56,14 +56,19 @@ def _forge_clamp(name, size, grip):
     return result
 
 
+def _mirrored(side, p):
+    return Vector((p.x, p.y * side, p.z))
+
+
 def clamp_row(boat, k, side, stations, grip="red"):
     """Clamps along the upper edge of plank k, each a little askew."""
     for t in stations:
         p0, p1, _, n1 = plank_edges(k, t)
-        mirror = lambda a: Vector((a.x, a.y * side, a.z))
-        away, outward = boat.towards(mirror((p1 - p0).normalized())), boat.towards(mirror(n1))
-        askew = Vector((random.uniform(-0.12, 0.12), random.uniform(-0.1, 0.1), random.uniform(-0.06, 0.06)))
-        clamp(boat.at(mirror(p1)), away + askew, outward + askew * 0.4, random.choice((0.24, 0.30)), grip)
+        away = boat.towards(_mirrored(side, (p1 - p0).normalized()))
+        outward = boat.towards(_mirrored(side, n1))
+        askew = Vector([random.uniform(-most, most) for most in (0.12, 0.1, 0.06)])
+        point = boat.at(_mirrored(side, p1))
+        clamp(point, away + askew, outward + askew * 0.4, random.choice((0.24, 0.30)), grip)
 
 
 def tin(foot, radius, height, colour):
@@ -83,9 +88,26 @@ def cup(x, y, z, radius, height, fill=0.0, stuff="resin", stick=0.0):
     if fill:
         top = foot + (radius - foot) * fill - 0.002
         level = height * fill
-        lathe((x, y, z), [(0.001, 0.004), (foot - 0.002, 0.004), (top, level), (top * 0.8, level - 0.002), (0.001, level - 0.002)], M[stuff])
+        lathe(
+            (x, y, z),
+            [
+                (0.001, 0.004),
+                (foot - 0.002, 0.004),
+                (top, level),
+                (top * 0.8, level - 0.002),
+                (0.001, level - 0.002),
+            ],
+            M[stuff],
+        )
     if stick:
-        beam((x - 0.02, y, z + 0.006), (x + radius * 1.3, y + stick, z + height + 0.07), 0.016, 0.0018, M["pine"], bevel=0.0004)
+        beam(
+            (x - 0.02, y, z + 0.006),
+            (x + radius * 1.3, y + stick, z + height + 0.07),
+            0.016,
+            0.0018,
+            M["pine"],
+            bevel=0.0004,
+        )
 
 
 def brush(x, y, z, turn=0.0):
@@ -97,7 +119,16 @@ def brush(x, y, z, turn=0.0):
 
 def jug(x, y, z, colour, label):
     """A resin jug with its pump."""
-    profile = [(0.001, 0.001), (0.060, 0.002), (0.066, 0.012), (0.066, 0.17), (0.05, 0.20), (0.022, 0.215), (0.022, 0.235), (0.001, 0.235)]
+    profile = [
+        (0.001, 0.001),
+        (0.060, 0.002),
+        (0.066, 0.012),
+        (0.066, 0.17),
+        (0.05, 0.20),
+        (0.022, 0.215),
+        (0.022, 0.235),
+        (0.001, 0.235),
+    ]
     lathe((x, y, z), profile, M[colour])
     cylinder((x, y, z + 0.245), 0.024, 0.03, M["dark"])
     cylinder((x, y, z + 0.29), 0.006, 0.07, M["white"])
@@ -110,7 +141,10 @@ def jug(x, y, z, colour, label):
 def resin_corner(x, y, z=BENCH_TOP):
     """Cups, sticks, drips, brush and the two jugs."""
     for dx, dy, r, h, fill, stick in (
-        (0, 0, 0.042, 0.085, 0.5, -0.02), (0.11, 0.05, 0.042, 0.085, 0.35, 0.001), (-0.06, 0.13, 0.05, 0.06, 0.6, 0.02), (0.07, -0.12, 0.036, 0.075, 0, 0),
+        (0, 0, 0.042, 0.085, 0.5, -0.02),
+        (0.11, 0.05, 0.042, 0.085, 0.35, 0.001),
+        (-0.06, 0.13, 0.05, 0.06, 0.6, 0.02),
+        (0.07, -0.12, 0.036, 0.075, 0, 0),
     ):
         cup(x + dx, y + dy, z, r, h, fill, stick=stick)
     for _ in range(6):
@@ -146,7 +180,10 @@ def shavings(count, heaps, spread=0.5, z=0.001):
             a = i / 40 * turns * 6.28
             r = radius * (1 + 0.15 * i / 40 * turns)
             dx = i / 40 * 0.02 * (kind % 2)
-            verts += [(dx, r * math.cos(a), radius + r * math.sin(a)), (dx + 0.018, r * math.cos(a), radius + r * math.sin(a))]
+            verts += [
+                (dx, r * math.cos(a), radius + r * math.sin(a)),
+                (dx + 0.018, r * math.cos(a), radius + r * math.sin(a)),
+            ]
         faces = [(2 * i, 2 * i + 1, 2 * i + 3, 2 * i + 2) for i in range(40)]
         curl = mesh(verts, faces, M["pine"], [[(0, 0), (0, 0.02), (0.01, 0.02), (0.01, 0)]] * 40, smooth=True)
         curls.append(curl.data)

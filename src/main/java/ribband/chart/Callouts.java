@@ -25,10 +25,10 @@ final class Callouts {
       return start < other.end + GAP && other.start < end + GAP;
     }
 
-    Callout callout(int foot, int rows) {
+    Callout callout(int foot, int footX, int rows) {
       int x = anchor == Label.Anchor.START ? start : end;
       int base = (rows - row) * Lettering.LINE - 4;
-      return new Callout(flag.x, foot, new Label(x, base, anchor, text));
+      return new Callout(flag.x, foot, footX, new Label(x, base, anchor, text));
     }
 
     Placed inRow(int row) {

@@ -14,7 +14,7 @@ import java.util.List;
 public record PhaseBars(
     int width, int height, int zero, int top, int bottom, List<Rule> rules, List<Bar> bars) {
   private static final int BAR = 18;
-  private static final int MOST_NAME = 190;
+  private static final int MOST_NAME = 240;
 
   public PhaseBars {
     rules = List.copyOf(rules);

@@ -37,7 +37,6 @@ public record RunningCurve(
     Label total,
     List<Callout> notes,
     List<Rule> plan) {
-  private static final Frame WIDE = new Frame(Frame.WIDE, 56, 116, 240);
   private static final Frame NARROW = new Frame(Frame.NARROW, 40, 12, 180);
   private static final int FOOT = 44;
   private static final int SHORTEST = 28;
@@ -85,9 +84,13 @@ public record RunningCurve(
     RunningTotal total = RunningTotal.of(carried, steps);
     return new Chart<>(
         caption,
-        draw(total, notes, plan, yardstick, WIDE),
+        draw(total, notes, plan, yardstick, wide(yardstick.words(total.total()))),
         draw(total, notes, plan, yardstick, NARROW),
         table(total, yardstick));
+  }
+
+  private static Frame wide(String total) {
+    return new Frame(Frame.WIDE, 56, boldWidth(total) + 8, 240);
   }
 
   private static Table table(RunningTotal total, Yardstick yardstick) {
@@ -109,7 +112,9 @@ public record RunningCurve(
   }
 
   private static RunningCurve draw(
-      RunningTotal total, List<Note> notes, List<Plan> plan, Yardstick yardstick, Frame frame) {
+      RunningTotal total, List<Note> notes, List<Plan> plan, Yardstick yardstick, Frame least) {
+    Ticks ticks = ticks(total, plan, yardstick);
+    Frame frame = least.withRoomFor(ticks, yardstick);
     Days days = Days.of(total, frame);
     List<Note> told =
         notes.stream()
@@ -123,11 +128,11 @@ public record RunningCurve(
     int rows = Callouts.rows(placed);
     int top = rows * Lettering.LINE + 20;
     int bottom = top + frame.plot();
-    Ticks ticks = ticks(total, plan, yardstick);
     Scale scale = Scale.of(ticks, bottom, top);
     List<Callout> callouts = new ArrayList<>();
     for (int i = 0; i < told.size(); i++) {
-      callouts.add(placed.get(i).callout(scale.at(total.at(told.get(i).date)), rows));
+      LocalDate date = told.get(i).date;
+      callouts.add(placed.get(i).callout(scale.at(total.at(date)), days.at(date), rows));
     }
     YearMonth firstMonth = YearMonth.from(days.from);
     int endX = days.at(total.last());
@@ -145,7 +150,7 @@ public record RunningCurve(
         curve(total, told, days, scale),
         endX,
         endY,
-        end(yardstick.words(total.total()), endX, endY, frame),
+        end(yardstick.words(total.total()), endX, endY, scale.at(0), frame),
         callouts,
         plan.stream().map(level -> new Rule(scale.at(level.amount), level.label)).toList());
   }
@@ -164,12 +169,17 @@ public record RunningCurve(
         knots.stream().mapToDouble(date -> scale.exactly(total.at(date))).toArray());
   }
 
-  /** At the line's end where the margin has room, else above it. */
-  private static Label end(String text, int x, int y, Frame frame) {
-    if (x + 8 + Lettering.width(text) <= frame.width()) {
-      return new Label(x + 8, y + 5, Label.Anchor.START, text);
+  /** At the line's end where the margin has room, else above it; never on the zero line. */
+  private static Label end(String text, int x, int y, int zero, Frame frame) {
+    int rise = Math.abs(zero - y) < 8 ? 8 : -5;
+    if (x + 8 + boldWidth(text) <= frame.width()) {
+      return new Label(x + 8, y - rise, Label.Anchor.START, text);
     }
     return new Label(Math.min(x + 8, frame.width()), y - 10, Label.Anchor.END, text);
+  }
+
+  private static int boldWidth(String text) {
+    return Lettering.width(text) * 5 / 4;
   }
 
   /** Where each date stands; the first month is shown from its first day. */

@@ -16,7 +16,9 @@ import java.util.TreeMap;
  * @param after the total at the end of each date on which something was added; not empty
  */
 record RunningTotal(long carried, NavigableMap<LocalDate, Long> after) {
-  /** Something added on a date; below zero is what came back. */
+  private static final int REST = 28;
+
+  /** The total of steps, at least one, in any order. */
   static RunningTotal of(long carried, Collection<RunningCurve.Step> steps) {
     SortedMap<LocalDate, Long> added = new TreeMap<>();
     steps.forEach(step -> added.merge(step.date(), step.amount(), Math::addExact));
@@ -70,8 +72,8 @@ record RunningTotal(long carried, NavigableMap<LocalDate, Long> after) {
 
   /**
    * The dates through which a fair curve is drawn: the day before the first, then no two nearer
-   * than the spacing, save the last, those kept, and those at which the total falls; a rest longer
-   * than twice the spacing is told by its last day.
+   * than the spacing, save the last, those kept, and those at which the total falls; a rest of more
+   * than four weeks is drawn level.
    *
    * @param spacing days, 1 or more
    */
@@ -84,7 +86,7 @@ record RunningTotal(long carried, NavigableMap<LocalDate, Long> after) {
       boolean falls = at(date) < at(date.minusDays(1));
       boolean fallsNext = after.higherKey(date) != null && at(after.higherKey(date)) < at(date);
       LocalDate restEnds = date.minusDays(spacing);
-      if (before != null && before.plusDays(2L * spacing).isBefore(date)) {
+      if (before != null && before.plusDays(Math.max(REST, 3L * spacing)).isBefore(date)) {
         if (latest.isBefore(before)) {
           knots.add(before);
         }

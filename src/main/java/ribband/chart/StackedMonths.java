@@ -2,6 +2,7 @@ package ribband.chart;
 
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,7 +14,7 @@ import java.util.stream.IntStream;
  *
  * @param zero height of the zero line
  * @param left where the bars begin
- * @param end where the bars and the rules end
+ * @param end where the rules end; few months do not reach it
  * @param ticks height under which the month marks stand
  * @param rules lowest first
  * @param bars oldest first, one for each month from the first to the last
@@ -32,7 +33,9 @@ public record StackedMonths(
     List<Callout> names) {
   private static final Frame WIDE = new Frame(Frame.WIDE, 56, 8, 220);
   private static final Frame NARROW = new Frame(Frame.NARROW, 40, 4, 180);
-  private static final int WIDEST_SLOT = 64;
+  private static final int WIDEST_SLOT = 92;
+  private static final int WIDEST_BAR = 44;
+  private static final int THIN_BAR = 9;
   private static final int FOOT = 44;
 
   public StackedMonths {
@@ -139,53 +142,56 @@ public record StackedMonths(
   }
 
   private static StackedMonths draw(
-      List<Phase> phases, List<Month> months, Yardstick yardstick, Frame frame) {
-    Slots slots = Slots.of(months.size(), frame);
-    List<Callouts.Placed> names = new ArrayList<>();
-    List<Named> named = name(phases, months, slots);
-    names.addAll(
-        Callouts.lay(
-            named.stream().map(n -> new Callouts.Flag(n.x, phases.get(n.phase).name)).toList(),
-            frame.width()));
-    int rows = Callouts.rows(names);
-    int top = rows * Lettering.LINE + 8;
-    int bottom = top + frame.plot();
+      List<Phase> phases, List<Month> months, Yardstick yardstick, Frame least) {
     Ticks ticks =
         yardstick.ticks(
             months.stream().mapToLong(Month::below).min().orElse(0),
             months.stream().mapToLong(Month::above).max().orElse(0));
+    Frame frame = least.withRoomFor(ticks, yardstick);
+    Slots slots = Slots.of(months.size(), frame);
+    List<Named> named = name(phases, months, slots);
+    List<Callouts.Placed> placed =
+        Callouts.lay(
+            named.stream().map(n -> new Callouts.Flag(n.x, phases.get(n.phase).name)).toList(),
+            frame.width());
+    int rows = Callouts.rows(placed);
+    int top = rows * Lettering.LINE + 18;
+    int bottom = top + frame.plot();
     Scale scale = Scale.of(ticks, bottom, top);
-    List<Bar> bars = new ArrayList<>();
-    for (int i = 0; i < months.size(); i++) {
-      Month month = months.get(i);
-      bars.add(
-          new Bar(
-              MonthNames.full(month.month) + ": " + yardstick.words(month.total()),
-              blocks(phases, month, slots.x(i), slots.bar, scale)));
-    }
-    List<Callout> callouts = new ArrayList<>();
+    List<Callout> names = new ArrayList<>();
     for (int i = 0; i < named.size(); i++) {
       Named n = named.get(i);
-      callouts.add(names.get(i).callout(middle(months.get(n.month), n.phase, scale), rows));
+      int foot = middle(months.get(n.month), n.phase, scale);
+      names.add(placed.get(i).callout(foot, slots.x(n.month) + slots.inset(), rows));
     }
     YearMonth first = months.get(0).month;
-    List<MonthMark> marks =
-        MonthMark.along(
-            first,
-            months.get(months.size() - 1).month,
-            slots.room(),
-            month -> slots.x(MonthNames.between(first, month)) + slots.bar / 2);
     return new StackedMonths(
         frame.width(),
         bottom + FOOT,
         frame.left(),
-        frame.left() + slots.span,
+        frame.end(),
         scale.at(0),
         bottom,
         Rule.at(ticks, scale, yardstick),
-        bars,
-        marks,
-        callouts);
+        bars(phases, months, slots, scale, yardstick),
+        MonthMark.along(
+            first,
+            months.get(months.size() - 1).month,
+            slots.room(),
+            month -> slots.x(MonthNames.between(first, month)) + slots.bar / 2),
+        names);
+  }
+
+  private static List<Bar> bars(
+      List<Phase> phases, List<Month> months, Slots slots, Scale scale, Yardstick yardstick) {
+    List<Bar> bars = new ArrayList<>();
+    for (Month month : months) {
+      bars.add(
+          new Bar(
+              MonthNames.full(month.month) + ": " + yardstick.words(month.total()),
+              blocks(phases, month, slots.x(bars.size()), slots.bar, scale)));
+    }
+    return bars;
   }
 
   private static List<Block> blocks(
@@ -225,16 +231,12 @@ public record StackedMonths(
     int[] chosen = NamedMonths.choose(phases.size(), months);
     List<Named> named = new ArrayList<>();
     for (int phase = 0; phase < chosen.length; phase++) {
-      if (chosen[phase] >= 0) {
-        int month = chosen[phase];
-        int before = 0;
-        int sharing = 0;
-        for (int other = 0; other < chosen.length; other++) {
-          before += chosen[other] == month && other < phase ? 1 : 0;
-          sharing += chosen[other] == month ? 1 : 0;
-        }
-        int x = slots.x(month) + slots.bar * (before + 1) / (sharing + 1);
-        named.add(new Named(phase, month, x));
+      int month = chosen[phase];
+      if (month >= 0) {
+        long above =
+            Arrays.stream(chosen, phase + 1, chosen.length).filter(m -> m == month).count();
+        // The deepest leader runs outermost, so that none has to cross another.
+        named.add(new Named(phase, month, slots.x(month) - slots.lead((int) above)));
       }
     }
     return named;
@@ -245,7 +247,8 @@ public record StackedMonths(
     static Slots of(int months, Frame frame) {
       int slot = Math.min(frame.span() / months, WIDEST_SLOT);
       int span = slot == 0 ? frame.span() : slot * months;
-      return new Slots(months, frame.left(), span, slot < 3 ? 1 : Math.max(2, slot * 5 / 8));
+      int bar = slot < 3 ? 1 : Math.max(2, Math.min(slot * 5 / 8, WIDEST_BAR));
+      return new Slots(months, frame.left(), span, bar);
     }
 
     double room() {
@@ -253,8 +256,17 @@ public record StackedMonths(
     }
 
     int x(int month) {
-      int slot = span / months;
-      return left + (int) ((long) span * month / months) + (slot - bar) / 2;
+      return left + (int) ((long) span * month / months) + (span / months - bar) / 2;
+    }
+
+    /** How far outside its bar a leader runs, from the innermost, 0; thin bars have it on them. */
+    int lead(int leader) {
+      return bar < THIN_BAR ? -bar / 2 + 2 * leader : 5 * (leader + 1);
+    }
+
+    /** How far inside its bar a leader ends. */
+    int inset() {
+      return bar < THIN_BAR ? bar / 2 : 4;
     }
   }
 }

@@ -62,10 +62,13 @@ public record YearOfNights(
    * A night on its line.
    *
    * @param top of the tick; the line's own height is its foot
-   * @param longest whether no night of all is longer
+   * @param longest whether it alone is the longest of all
    * @param said the night in words
    */
   public record Tick(int x, int top, boolean longest, String said) {}
+
+  /** The amount of the longest night of all, and whether one night alone has it. */
+  private record Tallest(long amount, boolean alone) {}
 
   /**
    * The chart of a year.
@@ -76,6 +79,8 @@ public record YearOfNights(
   public static Chart<YearOfNights> chart(
       Caption caption, int year, List<Night> nights, Yardstick yardstick) {
     long longest = nights.stream().mapToLong(Night::amount).max().orElse(0);
+    Tallest tallest =
+        new Tallest(longest, nights.stream().filter(night -> night.amount == longest).count() == 1);
     SortedMap<LocalDate, Night> ofYear = new TreeMap<>();
     for (Night night : nights) {
       if (night.date.getYear() == year && ofYear.put(night.date, night) != null) {
@@ -85,8 +90,8 @@ public record YearOfNights(
     List<Night> own = ofYear.values().stream().sorted(Comparator.comparing(Night::date)).toList();
     return new Chart<>(
         caption,
-        draw(year, own, longest, yardstick, WIDE),
-        draw(year, own, longest, yardstick, NARROW),
+        draw(year, own, tallest, yardstick, WIDE),
+        draw(year, own, tallest, yardstick, NARROW),
         table(own, yardstick));
   }
 
@@ -109,12 +114,12 @@ public record YearOfNights(
   }
 
   private static YearOfNights draw(
-      int year, List<Night> nights, long longest, Yardstick yardstick, Frame frame) {
+      int year, List<Night> nights, Tallest tallest, Yardstick yardstick, Frame frame) {
     List<Line> lines = new ArrayList<>();
     for (int month = 1; month <= 12; month++) {
       YearMonth at = YearMonth.of(year, month);
       List<Night> own = nights.stream().filter(n -> YearMonth.from(n.date).equals(at)).toList();
-      lines.add(line(at, own, longest, yardstick, frame));
+      lines.add(line(at, own, tallest, yardstick, frame));
     }
     int bottom = TOP + 12 * frame.plot() + 6;
     List<Label> days =
@@ -125,10 +130,10 @@ public record YearOfNights(
   }
 
   private static Line line(
-      YearMonth month, List<Night> nights, long longest, Yardstick yardstick, Frame frame) {
+      YearMonth month, List<Night> nights, Tallest tallest, Yardstick yardstick, Frame frame) {
     int y = TOP + month.getMonthValue() * frame.plot();
     // The tallest tick leaves a gap under the line above it.
-    Scale height = new Scale(0, Math.max(longest, 1), y, y - frame.plot() + 6);
+    Scale height = new Scale(0, Math.max(tallest.amount, 1), y, y - frame.plot() + 6);
     List<Tick> ticks =
         nights.stream()
             .filter(night -> night.amount > 0)
@@ -137,7 +142,7 @@ public record YearOfNights(
                     new Tick(
                         x(night.date.getDayOfMonth(), frame),
                         Math.min(height.at(night.amount), y - 1),
-                        night.amount == longest,
+                        tallest.alone && night.amount == tallest.amount,
                         Saying.day(night.date) + ": " + yardstick.words(night.amount)))
             .toList();
     boolean wide = frame.width() == Frame.WIDE;

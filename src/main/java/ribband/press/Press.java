@@ -1,6 +1,7 @@
 package ribband.press;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -35,9 +36,9 @@ public final class Press implements AutoCloseable {
     this.workFolder = workFolder;
     this.disk = disk;
     this.lock = lock;
-    staging = Staging.fresh(workFolder, disk);
     Memory hashes = Memory.load(workFolder.resolve("site-hashes"), "1 " + site);
     standing = new Standing(site, SiteList.read(site), hashes, lock.taken());
+    staging = Staging.fresh(workFolder, disk);
   }
 
   /**
@@ -51,7 +52,11 @@ public final class Press implements AutoCloseable {
   public static Press open(Path output, Path journalRoot)
       throws PressRefused, PressBusy, IOException {
     Path home = Path.of(System.getProperty("user.home"));
-    return open(output, journalRoot, home, new RealDisk());
+    try {
+      return open(output, journalRoot, home, new RealDisk());
+    } catch (FileSystemException e) {
+      throw RealDisk.named("cannot use", output, e);
+    }
   }
 
   static Press open(Path output, Path journalRoot, Path home, Disk disk)
@@ -86,7 +91,10 @@ public final class Press implements AutoCloseable {
     return staging.made();
   }
 
-  /** Whether the site holds this file just as we wrote it, so that it may be kept. */
+  /**
+   * Whether the site holds this file just as we wrote it, so that it may be kept. It may be an
+   * older one: ask only for names that carry what their content is made of.
+   */
   public boolean holds(String path) throws IOException {
     return standing.held(new SitePath(path)).isPresent();
   }
@@ -169,7 +177,11 @@ public final class Press implements AutoCloseable {
     }
     finished = true;
     refuseFilesAsFolders();
-    return new Switchover(site, standing, staging, disk).run(sheets.values());
+    try {
+      return new Switchover(site, standing, staging, disk).run(sheets.values());
+    } catch (FileSystemException e) {
+      throw RealDisk.named("cannot publish into", site, e);
+    }
   }
 
   private void refuseFilesAsFolders() {

@@ -22,9 +22,14 @@ final class Staging {
   static Staging fresh(Path workFolder, Disk disk) throws IOException {
     Staging staging = new Staging(workFolder.resolve("staging"));
     staging.clear();
-    disk.makeFolder(staging.made());
-    disk.makeFolder(staging.pages());
-    return staging;
+    try {
+      disk.makeFolder(staging.made());
+      disk.makeFolder(staging.pages());
+      return staging;
+    } catch (IOException e) {
+      staging.clear();
+      throw e;
+    }
   }
 
   /** For files that others make. */

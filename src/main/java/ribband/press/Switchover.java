@@ -60,6 +60,7 @@ final class Switchover {
       return new Published(0, sheets.size(), 0, List.of());
     }
     disk.makeFolder(site);
+    disk.force(site.getParent());
     putList(standing.list().and(next));
     putInPlace(changed);
     List<String> left = new ArrayList<>();
@@ -131,10 +132,17 @@ final class Switchover {
   private void putInPlace(List<Sheet> changed) throws IOException {
     for (Sheet sheet : changed) {
       Path file = sheet.path().in(site);
-      if (touchedFolders.add(file.getParent())) {
+      if (!touchedFolders.contains(file.getParent())) {
         disk.makeFolder(file.getParent());
+        touch(file.getParent());
       }
       disk.move(sheet.staged().orElseThrow(), file);
+    }
+  }
+
+  private void touch(Path folder) {
+    for (Path up = folder; !up.equals(site); up = up.getParent()) {
+      touchedFolders.add(up);
     }
   }
 
@@ -149,7 +157,7 @@ final class Switchover {
       Optional<String> hash = standing.readHash(path);
       if (hash.isPresent() && standing.list().names(path, hash.get())) {
         disk.delete(file);
-        touchedFolders.add(file.getParent());
+        touch(file.getParent());
         removed++;
       } else {
         left.add(path.text());
@@ -169,7 +177,7 @@ final class Switchover {
       if (Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS) && isEmpty(folder)) {
         disk.delete(folder);
         touchedFolders.remove(folder);
-        touchedFolders.add(folder.getParent());
+        touch(folder.getParent());
       }
     }
   }

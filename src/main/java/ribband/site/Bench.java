@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -84,15 +85,20 @@ final class Bench {
   }
 
   private static String piece(PieceWork work) {
-    String what =
-        work.count() < 0
-            ? Saying.count(-work.count()) + " " + work.kind() + " scrapped"
-            : Saying.count(work.count()) + " " + work.kind();
+    String count =
+        work.count() < 0 ? Saying.count(-work.count()) + " scrapped" : Saying.count(work.count());
     String which =
         work.numbers().isEmpty()
-            ? ""
-            : ", number " + Saying.list(work.numbers().stream().map(n -> n.toString()).toList());
-    return what + work.side().map(side -> ", " + side).orElse("") + which;
+            ? count
+            : "number " + Saying.list(work.numbers().stream().map(n -> n.toString()).toList());
+    return capitalised(work.kind())
+        + ": "
+        + which
+        + work.side().map(side -> ", " + side).orElse("");
+  }
+
+  private static String capitalised(String name) {
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
   private static String joint(Joint joint, LocalDate date) {
@@ -166,10 +172,7 @@ final class Bench {
       parts.add("after " + Saying.list(after));
     }
     job.hours().ifPresent(hours -> parts.add("about " + Saying.hoursInWords(hours)));
-    job.phase()
-        .ifPresent(
-            phase ->
-                parts.add("for " + phaseTitle.apply(phase).toLowerCase(java.util.Locale.ROOT)));
+    job.phase().ifPresent(phase -> parts.add("for " + phaseTitle.apply(phase)));
     return parts.isEmpty() ? job.what() : job.what() + " (" + String.join(", ", parts) + ")";
   }
 

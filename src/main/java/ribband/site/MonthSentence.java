@@ -63,7 +63,7 @@ final class MonthSentence {
             .map(Row::period)
             .filter(other -> !other.equals(month.period()))
             .toList();
-    String ties = level.isEmpty() ? "" : ", level with " + months(level);
+    String ties = level.isEmpty() ? "" : ", level with " + months(level, month.period());
     long worked = Records.monthsByRank(ledger).size();
     if (better.isEmpty()) {
       return worked == 1 ? "the first month with work" : "the best month so far" + ties;
@@ -74,13 +74,18 @@ final class MonthSentence {
         + " months with work"
         + ties
         + "; "
-        + months(better)
+        + months(better, month.period())
         + (better.size() == 1 ? " beats it" : " beat it");
   }
 
-  private String months(List<YearMonth> months) {
+  /** Months of the same year as the one told of go without it. */
+  private static String months(List<YearMonth> months, YearMonth told) {
     List<String> named =
-        new ArrayList<>(months.stream().limit(MOST_NAMED).map(Saying::month).toList());
+        new ArrayList<>(
+            months.stream()
+                .limit(MOST_NAMED)
+                .map(m -> m.getYear() == told.getYear() ? Saying.monthName(m) : Saying.month(m))
+                .toList());
     if (months.size() > MOST_NAMED) {
       named.add(Saying.number(months.size() - MOST_NAMED) + " more");
     }

@@ -146,7 +146,8 @@ public final class Site {
               page(
                   Addresses.entry(entry),
                   "entry",
-                  entry.title() + ", " + entry.date(),
+                  entry.title(),
+                  entry.title() + ", " + entry.address(),
                   leaf.words().opening(160),
                   pages.view(leaf, rows.get(entry.file()), at(shown, i - 1), at(shown, i + 1)));
             });
@@ -177,7 +178,12 @@ public final class Site {
   }
 
   private void page(String path, String template, String sheet, String description, Record view) {
-    put(path, templates.draw(template, frames.of(path, sheet, description), view));
+    page(path, template, sheet, sheet, description, view);
+  }
+
+  private void page(
+      String path, String template, String sheet, String title, String description, Record view) {
+    put(path, templates.draw(template, frames.of(path, sheet, title, description), view));
   }
 
   private void sheet(String path, By by) {

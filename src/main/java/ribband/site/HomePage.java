@@ -90,6 +90,7 @@ final class HomePage {
       String href,
       String sessions,
       String hours,
+      String share,
       String plan,
       String cost,
       String costPlan) {}
@@ -197,6 +198,7 @@ final class HomePage {
 
   private List<PhaseLine> phases() {
     List<PhaseLine> lines = new ArrayList<>();
+    Hours whole = book.ledger().whole().totalHours();
     for (PhaseRow row : book.ledger().phases()) {
       Phase phase = row.phase();
       lines.add(
@@ -205,6 +207,7 @@ final class HomePage {
               Addresses.href(Addresses.HOME, Addresses.phase(phase.id())),
               Saying.count(row.sessions()),
               row.hours().isZero() ? "–" : Saying.hours(row.hours()),
+              Saying.share(row.hours().seconds(), whole.seconds()),
               phase.hours().map(Saying::hours).orElse(""),
               book.words().moneyOrDash(row.cost()),
               book.words().money(phase.cost())));

@@ -25,33 +25,26 @@ final class MonthSentence {
     this.words = words;
   }
 
-  /** Hours, rank, money, and where they went; two or three sentences. */
+  /** Hours, rank, money, where they went and where that leaves her. */
   String of(Row<YearMonth> month) {
-    List<String> parts = new ArrayList<>();
-    parts.add(worked(month));
     String went = whereItWent(month);
-    if (!went.isEmpty()) {
-      parts.add(went);
-    }
-    parts.add(standing(month));
-    return String.join(" ", parts);
+    return worked(month) + (went.isEmpty() ? "; " : ": " + went + ", and ") + standing(month) + ".";
   }
 
   private String worked(Row<YearMonth> month) {
     String name = Saying.month(month.period());
     String money = words.moved(month.cost()).map(moved -> ", and " + moved).orElse("");
     if (month.hours().isZero()) {
-      return "No work on the boat in " + name + money + ".";
+      return "No work on the boat in " + name + money;
     }
     return Saying.hoursInWords(month.hours())
         + " in "
         + name
         + ", over "
         + Saying.counted(month.nights(), "night", "nights")
-        + ": "
+        + ", "
         + rank(month)
-        + money
-        + ".";
+        + money;
   }
 
   /** How the month ranks by hours, and which months beat it. */
@@ -73,9 +66,9 @@ final class MonthSentence {
         + worked
         + " months with work"
         + ties
-        + "; "
+        + " ("
         + months(better, month.period())
-        + (better.size() == 1 ? " beats it" : " beat it");
+        + (better.size() == 1 ? " beats it)" : " beat it)");
   }
 
   /** Months of the same year as the one told of go without it. */
@@ -104,7 +97,7 @@ final class MonthSentence {
       phases.add(
           title + " took " + Saying.hours(phase.getValue()) + " and now stands at " + stands);
     }
-    return phases.isEmpty() ? "" : String.join("; ", phases) + ".";
+    return String.join("; ", phases);
   }
 
   private String standing(Row<YearMonth> month) {

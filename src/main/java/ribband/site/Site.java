@@ -137,6 +137,7 @@ public final class Site {
             .collect(Collectors.toMap(Entry::file, Function.identity()));
     Bench bench = new Bench(book.words(), book::phaseTitle, book.journal().entries());
     EntryPage pages = new EntryPage(book, prose, bench, byFile);
+    Map<String, String> titles = EntryTitles.of(shown);
     IntStream.range(0, shown.size())
         .parallel()
         .forEach(
@@ -147,7 +148,7 @@ public final class Site {
                   Addresses.entry(entry),
                   "entry",
                   entry.title(),
-                  entry.title() + ", " + entry.address(),
+                  titles.get(entry.file()),
                   leaf.words().opening(160),
                   pages.view(leaf, rows.get(entry.file()), at(shown, i - 1), at(shown, i + 1)));
             });

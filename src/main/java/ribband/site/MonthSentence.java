@@ -92,10 +92,13 @@ final class MonthSentence {
             .toList();
     List<String> phases = new ArrayList<>();
     for (Map.Entry<String, Hours> phase : most) {
+      Hours stands = month.toDate().hoursOf(phase.getKey());
+      String worked = Saying.hours(phase.getValue());
       String title = title(phase.getKey());
-      String stands = Saying.hours(month.toDate().hoursOf(phase.getKey()));
       phases.add(
-          title + " took " + Saying.hours(phase.getValue()) + " and now stands at " + stands);
+          stands.equals(phase.getValue())
+              ? title + " took its first " + worked
+              : title + " took " + worked + " and now stands at " + Saying.hours(stands));
     }
     return String.join("; ", phases);
   }
@@ -103,7 +106,7 @@ final class MonthSentence {
   private String standing(Row<YearMonth> month) {
     Money cost = month.costToDate();
     String money = words.shown() && !cost.isZero() ? " and " + words.money(cost) : "";
-    return "The whole boat stands at " + Saying.hoursInWords(month.hoursToDate()) + money + ".";
+    return "the whole boat stands at " + Saying.hoursInWords(month.hoursToDate()) + money;
   }
 
   private String title(String id) {

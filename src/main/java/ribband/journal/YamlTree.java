@@ -1,15 +1,18 @@
 package ribband.journal;
 
+import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import ribband.journal.Node.Field;
 import ribband.journal.Node.Listing;
@@ -27,6 +30,7 @@ import ribband.problem.Problems;
  */
 final class YamlTree {
   private static final int DEEPEST = 20;
+  private static final int MOST_BYTES = 64 << 10;
   private static final YAMLFactory FACTORY = new YAMLFactory();
 
   private final String file;
@@ -61,6 +65,10 @@ final class YamlTree {
   }
 
   private Optional<Mapping> read(String text) {
+    if (text.getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
+      problems.error(place(1, 1), "the keys are larger than 64 KiB; write fewer");
+      return Optional.empty();
+    }
     try (YAMLParser parser = FACTORY.createParser(text)) {
       if (parser.nextToken() == null) {
         return Optional.of(new Mapping(List.of(), new Place(file, linesBefore + 1, 1)));
@@ -93,8 +101,24 @@ final class YamlTree {
     return switch (parser.currentToken()) {
       case START_OBJECT -> mapping(parser, place, depth);
       case START_ARRAY -> listing(parser, place, depth);
-      default -> new Text(Optional.ofNullable(parser.getText()).orElse(""), place);
+      default -> scalar(parser, place);
     };
+  }
+
+  private Text scalar(YAMLParser parser, Place place) throws IOException, Refused {
+    return text(Optional.ofNullable(parser.getText()).orElse(""), place);
+  }
+
+  /** An escape in double quotes can write what the file itself may not hold. */
+  private Text text(String value, Place place) throws Refused {
+    boolean halfCharacter =
+        value.codePoints().anyMatch(c -> Character.getType(c) == Character.SURROGATE);
+    if (Source.hasControl(value) || halfCharacter) {
+      throw refuse(
+          place,
+          "an escape here writes a control character; write \\\\ for a backslash, or use ' ' quotes");
+    }
+    return new Text(value, place);
   }
 
   private void refuseMarks(YAMLParser parser, Place place) throws IOException, Refused {
@@ -129,7 +153,7 @@ final class YamlTree {
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       Place at = here(parser);
       refuseMarks(parser, at);
-      Text key = new Text(parser.currentName(), at);
+      Text key = text(Optional.ofNullable(parser.currentName()).orElse(""), at);
       if (key.value().equals("<<")) {
         throw refuse(at, "merge keys are not supported; write the values out");
       }
@@ -169,17 +193,22 @@ final class YamlTree {
 
   private void tellSyntax(IOException e) {
     if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-      int line = marked.getProblemMark().getLine() + 1;
-      int column = marked.getProblemMark().getColumn() + 1;
       String problem = Optional.ofNullable(marked.getProblem()).orElse("");
-      if (problem.contains("end of stream") && marked.getContextMark() != null) {
-        line = marked.getContextMark().getLine() + 1;
-        column = marked.getContextMark().getColumn() + 1;
-      }
-      problems.error(place(line, column), SyntaxHint.of(problem, marked.getContext(), line(line)));
-    } else {
-      problems.error(place(1, 1), "this cannot be read as YAML; write lines such as hours: 2:45");
+      // What was opened and never closed is told where it opens, not at the end of the file.
+      Mark at =
+          problem.contains("end of stream") && marked.getContextMark() != null
+              ? marked.getContextMark()
+              : marked.getProblemMark();
+      int line = at.getLine() + 1;
+      problems.error(
+          place(line, at.getColumn() + 1), SyntaxHint.of(problem, marked.getContext(), line(line)));
+      return;
     }
+    JsonLocation at =
+        e instanceof JacksonException located ? located.getLocation() : JsonLocation.NA;
+    problems.error(
+        place(at.getLineNr(), at.getColumnNr()),
+        "no plain key stands here; write a word, a colon, a space and a value, as hours: 2:45");
   }
 
   private String line(int number) {

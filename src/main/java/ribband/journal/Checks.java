@@ -113,7 +113,8 @@ final class Checks {
       Hours before = byDay.getOrDefault(entry.date(), Hours.ZERO);
       Hours after = before.plus(entry.totalHours());
       byDay.put(entry.date(), after);
-      if (after.compareTo(MOST_A_DAY) > 0 && before.compareTo(MOST_A_DAY) <= 0) {
+      boolean crossed = after.compareTo(MOST_A_DAY) > 0 && before.compareTo(MOST_A_DAY) <= 0;
+      if (crossed && entry.totalHours().compareTo(EntryReader.MOST_AN_ENTRY) <= 0) {
         problems.warning(
             place(entry),
             "the hours of "

@@ -1,9 +1,11 @@
 package ribband.journal;
 
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import ribband.journal.Node.Field;
 import ribband.journal.Node.Mapping;
+import ribband.journal.Node.Text;
 import ribband.problem.OneLine;
 import ribband.problem.Problems;
 
@@ -14,25 +16,28 @@ import ribband.problem.Problems;
 final class CutAtComma {
   private CutAtComma() {}
 
-  /** The fields of a mapping of the builder's names; what a comma cut off is told and left out. */
+  /** The fields of a mapping of the builder's names, without those cut in two, which are told. */
   static List<Field> passed(Mapping mapping, Problems problems) {
-    List<Field> passed = new ArrayList<>();
-    String before = "";
+    Deque<Field> passed = new ArrayDeque<>();
     for (Field field : mapping.fields()) {
-      String name = field.key().value();
-      if (field.value().isBlank() && name.matches("[0-9]+( .*)?")) {
+      String rest = field.key().value();
+      boolean cut =
+          field.value().isBlank()
+              && rest.matches("[0-9]+( .*)?")
+              && !passed.isEmpty()
+              && passed.getLast().value() instanceof Text;
+      if (cut) {
+        // What stands before the comma is half a number, and so is gone too.
+        Text front = (Text) passed.removeLast().value();
         problems.error(
             field.key().place(),
-            OneLine.quote(name)
+            OneLine.quote(rest)
                 + " stands where a name belongs; inside braces a decimal takes a point, write "
-                + before
-                + "."
-                + OneLine.cut(name));
+                + OneLine.cut(front.value() + "." + rest));
       } else {
-        passed.add(field);
-        before = field.value() instanceof Node.Text text ? OneLine.cut(text.value()) : "";
+        passed.addLast(field);
       }
     }
-    return passed;
+    return List.copyOf(passed);
   }
 }

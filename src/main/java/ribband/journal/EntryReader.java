@@ -20,7 +20,8 @@ import ribband.problem.Problems;
 
 /** Reads one entry: each key by what it means. Knows the project, no other entry; one use. */
 final class EntryReader {
-  private static final Hours MOST_A_SESSION = Hours.ofMinutes(24 * 60L);
+  /** spec: more than 24 h in an entry are an error. */
+  static final Hours MOST_AN_ENTRY = Hours.ofMinutes(24 * 60L);
 
   private final JournalFolder folder;
   private final Known known;
@@ -162,7 +163,7 @@ final class EntryReader {
         });
     byPhase.values().removeIf(Hours::isZero);
     Hours total = Hours.sum(byPhase.values());
-    if (total.compareTo(MOST_A_SESSION) > 0) {
+    if (total.compareTo(MOST_AN_ENTRY) > 0) {
       problems.error(
           written.orElseThrow().place(),
           "hours come to "
@@ -196,7 +197,7 @@ final class EntryReader {
                 return PhaseMap.read("complete", mapping, Percent::read, phases, problems);
               }
               problems.error(
-                  node.place(), "complete needs a phase and a share, as complete: {planking: 40%}");
+                  node.place(), "complete has no phase; write it as complete: {planking: 40%}");
               return Map.<String, Percent>of();
             })
         .orElse(Map.of());

@@ -119,7 +119,7 @@ public final class JournalReader {
     if (saysDate) {
       problems.warning(
           new Place(source.file(), 1, 1),
-          "is not read as an entry, because its name does not begin with a date; name it "
+          "the file is not read as an entry, because its name does not begin with a date; name it "
               + loose.orElse("2026-03-14-garboard.md"));
     }
   }

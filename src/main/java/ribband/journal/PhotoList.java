@@ -62,7 +62,7 @@ final class PhotoList {
         checkOneCover(keys.placeOf("cover"));
       }
       if (!keys.has("file")) {
-        problems.error(node.place(), "a photo has no file; write - file: scarf.jpg");
+        problems.error(node.place(), "a photo has no file; write it as - file: scarf.jpg");
       }
       name.ifPresent(text -> named(text, caption, alt, isCover));
       keys.close();

@@ -156,7 +156,8 @@ final class Work {
         (keys, place) -> {
           Optional<String> id = keys.value("id", Readings::id);
           if (!keys.has("id")) {
-            problems.error(place, "a job has no id; write - {id: trim-ends, what: Trim the ends}");
+            problems.error(
+                place, "a job has no id; write it as - {id: trim-ends, what: Trim the ends}");
           }
           Optional<String> what = keys.text("what");
           List<Mark> after = marks(keys, "after");

@@ -12,7 +12,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import ribband.journal.Node.Field;
 import ribband.journal.Node.Listing;
@@ -116,26 +115,21 @@ final class YamlTree {
     if (Source.hasControl(value) || halfCharacter) {
       throw refuse(
           place,
-          "an escape here writes a control character; write \\\\ for a backslash, or use ' ' quotes");
+          "an escape here writes a control character; write \\\\ for a backslash, or use single quotes");
     }
     return new Text(value, place);
   }
 
-  private void refuseMarks(YAMLParser parser, Place place) throws IOException, Refused {
-    if (parser.isCurrentAlias()) {
-      throw refuse(
-          place,
-          "aliases are not supported: * at the start of a value means one; put quotes round it");
-    }
-    if (parser.getObjectId() != null) {
-      throw refuse(
-          place,
-          "anchors are not supported: & at the start of a value means one; put quotes round it");
-    }
-    if (parser.getTypeId() != null) {
-      throw refuse(
-          place,
-          "tags are not supported: ! at the start of a value means one; put quotes round it");
+  /** No plain text begins with these signs, so the letter in the file tells all of them. */
+  private void refuseMarks(YAMLParser parser, Place place) throws Refused {
+    JsonLocation at = parser.currentTokenLocation();
+    String line = line(at.getLineNr());
+    int column = at.getColumnNr() - 1;
+    if (column >= 0 && column < line.codePointCount(0, line.length())) {
+      int sign = line.codePointAt(line.offsetByCodePoints(0, column));
+      if (sign == '*' || sign == '&' || sign == '!') {
+        throw refuse(place, SyntaxHint.cannotBegin(sign));
+      }
     }
   }
 
@@ -155,7 +149,8 @@ final class YamlTree {
       refuseMarks(parser, at);
       Text key = text(Optional.ofNullable(parser.currentName()).orElse(""), at);
       if (key.value().equals("<<")) {
-        throw refuse(at, "merge keys are not supported; write the values out");
+        throw refuse(
+            at, "the key << would merge other keys in and is not supported; write them out");
       }
       parser.nextToken();
       Node value = node(parser, depth + 1);
@@ -193,15 +188,8 @@ final class YamlTree {
 
   private void tellSyntax(IOException e) {
     if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-      String problem = Optional.ofNullable(marked.getProblem()).orElse("");
-      // What was opened and never closed is told where it opens, not at the end of the file.
-      Mark at =
-          problem.contains("end of stream") && marked.getContextMark() != null
-              ? marked.getContextMark()
-              : marked.getProblemMark();
-      int line = at.getLine() + 1;
-      problems.error(
-          place(line, at.getColumn() + 1), SyntaxHint.of(problem, marked.getContext(), line(line)));
+      SyntaxHint hint = SyntaxHint.of(marked, lines);
+      problems.error(place(hint.line(), hint.column()), hint.sentence());
       return;
     }
     JsonLocation at =

@@ -152,10 +152,11 @@ final class CatalogueReader {
           Optional<String> why = keys.text("why");
           if (!keys.has("from") || !keys.has("to")) {
             problems.error(
-                place, "away needs a from and a to; write {from: 2026-07-01, to: 2026-07-20}");
+                place, "away has no from or no to; write {from: 2026-07-01, to: 2026-07-20}");
           } else if (from.isPresent() && to.isPresent()) {
             if (to.get().isBefore(from.get())) {
-              problems.error(keys.placeOf("to"), "away ends before it begins; change from and to");
+              problems.error(
+                  keys.placeOfValue("to"), "away ends before it begins; change from or to");
             } else {
               ranges.add(new Away(from.get(), to.get(), why));
             }

@@ -87,7 +87,10 @@ final class Checks {
             || project.materials().values().stream().anyMatch(m -> m.worth().isPresent());
     return inProject
         ? Optional.of(JournalFolder.PROJECT)
-        : entries.stream().filter(e -> !e.outlays().isEmpty()).map(Entry::file).findFirst();
+        : entries.stream()
+            .filter(entry -> entry.outlays().stream().anyMatch(o -> !o.amount().isZero()))
+            .map(Entry::file)
+            .findFirst();
   }
 
   /** Two pages on one address would hide one of the entries. */

@@ -141,8 +141,11 @@ public final class JournalFolder {
             .map(JournalFolder::nameOf)
             .distinct()
             .toList();
-    return Nearest.to(name, names)
-        .or(() -> names.stream().filter(n -> stem(n).equalsIgnoreCase(stem(name))).findFirst());
+    List<String> sameButEnding =
+        names.stream().filter(n -> stem(n).equalsIgnoreCase(stem(name))).toList();
+    return Nearest.to(name, sameButEnding)
+        .or(() -> sameButEnding.stream().findFirst())
+        .or(() -> Nearest.to(name, names));
   }
 
   /** A file of that very name in any folder. */

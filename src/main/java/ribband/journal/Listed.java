@@ -27,7 +27,7 @@ final class Listed {
                     () ->
                         new Unreadable(
                             "is not among the " + list,
-                            Nearest.hint(text, names(), "none are listed; list it there")));
+                            Nearest.hint(text, names(), "list it there, none are so far")));
   }
 
   private Listed(Reading<String> reading) {

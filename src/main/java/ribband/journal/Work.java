@@ -163,7 +163,7 @@ final class Work {
           List<Mark> after = marks(keys, "after");
           Optional<String> phase = keys.value("phase", known.phases().reading());
           Optional<Hours> hours = keys.value("hours", Hours::read);
-          id.filter(name -> isNew(name, keys.placeOf("id"), seen))
+          id.filter(name -> isNew(name, keys.placeOfValue("id"), seen))
               .ifPresent(
                   name -> jobs.add(new Job(name, what.orElse(name), after, phase, hours, place)));
         });

@@ -82,7 +82,9 @@ final class YamlTree {
       if (top.isBlank()) {
         return Optional.of(new Mapping(List.of(), top.place()));
       }
-      throw refuse(top.place(), "this is no list of keys; write a key, a colon, a space and a value in each line");
+      throw refuse(
+          top.place(),
+          "this is no list of keys; write a key, a colon, a space and a value in each line");
     } catch (Refused e) {
       return Optional.empty();
     } catch (IOException e) {

@@ -2,6 +2,7 @@ package ribband.journal;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.text.Normalizer;
@@ -13,6 +14,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import ribband.measure.Name;
 import ribband.problem.Nearest;
 
 /**
@@ -121,8 +123,17 @@ public final class JournalFolder {
     return found;
   }
 
+  /** Whether something of that path lies on the disk, though it is no file of the journal. */
+  boolean isKeptOut(String path) {
+    try {
+      return find(path).isEmpty() && Files.exists(root.resolve(path), LinkOption.NOFOLLOW_LINKS);
+    } catch (InvalidPathException e) {
+      return false;
+    }
+  }
+
   /** The file name nearest to a mistyped one, within the folders given. */
-  public Optional<String> nearest(String name, List<String> folders) {
+  Optional<String> nearest(String name, List<String> folders) {
     List<String> names =
         folders.stream()
             .distinct()
@@ -130,10 +141,17 @@ public final class JournalFolder {
             .map(JournalFolder::nameOf)
             .distinct()
             .toList();
-    Optional<String> near = Nearest.to(nameOf(name), names);
-    return near.isPresent()
-        ? near
-        : names.stream().filter(n -> stem(n).equalsIgnoreCase(stem(nameOf(name)))).findFirst();
+    List<String> sameButEnding =
+        names.stream().filter(n -> stem(n).equalsIgnoreCase(stem(name))).toList();
+    return Nearest.to(name, sameButEnding)
+        .or(() -> sameButEnding.stream().findFirst())
+        .or(() -> Nearest.to(name, names));
+  }
+
+  /** A file of that very name in any folder. */
+  Optional<String> elsewhere(String name) {
+    String plain = Name.plain(name);
+    return files.values().stream().filter(f -> Name.plain(nameOf(f)).equals(plain)).findFirst();
   }
 
   private static String stem(String name) {

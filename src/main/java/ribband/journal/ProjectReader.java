@@ -12,6 +12,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Supplier;
 import ribband.journal.Node.Mapping;
 import ribband.journal.SiteSettings.MoneyShown;
 import ribband.measure.Currency;
@@ -21,6 +24,7 @@ import ribband.measure.Money;
 import ribband.measure.Name;
 import ribband.measure.Reading;
 import ribband.measure.Unreadable;
+import ribband.problem.Nearest;
 import ribband.problem.OneLine;
 import ribband.problem.Place;
 import ribband.problem.Problems;
@@ -30,7 +34,7 @@ final class ProjectReader {
   private final JournalFolder folder;
   private final Problems problems;
   private final Fields fields;
-  private Currency currency = Currency.NONE;
+  private final Set<String> unsure = new TreeSet<>();
 
   private ProjectReader(JournalFolder folder, Fields fields, Problems problems) {
     this.folder = folder;
@@ -38,32 +42,46 @@ final class ProjectReader {
     this.problems = problems;
   }
 
-  /**
-   * Reads the project; where the file cannot be read at all a bare one stands in, to go on with.
-   */
-  static Project read(JournalFolder folder, Source source, Problems problems) {
-    Mapping mapping =
-        YamlTree.read(source.text(), source.file(), 0, problems)
-            .orElse(new Mapping(List.of(), Place.of(source.file())));
-    Lost.comments(source, mapping, problems);
-    return new ProjectReader(folder, new Fields(mapping, problems), problems).read();
+  /** Keys that entries lean on. */
+  private static final List<String> LEANED_ON =
+      List.of("currency", "phases", "adhesives", "pieces");
+
+  /** Reads the project. */
+  static Known read(JournalFolder folder, Source source, Problems problems) {
+    Optional<Mapping> mapping = YamlTree.read(source.text(), source.file(), 0, problems);
+    if (mapping.isEmpty()) {
+      return unread(folder);
+    }
+    Lost.comments(source, mapping.get(), problems);
+    return new ProjectReader(folder, new Fields(mapping.get(), problems), problems).read();
   }
 
-  private Project read() {
+  /** What stands in for a project that cannot be read, to go on with the entries. */
+  static Known unread(JournalFolder folder) {
+    Mapping nothing = new Mapping(List.of(), Place.of(JournalFolder.PROJECT));
+    Problems none = new Problems();
+    Project bare = new ProjectReader(folder, new Fields(nothing, none), none).read().project();
+    return new Known(bare, Set.copyOf(LEANED_ON));
+  }
+
+  private Known read() {
     String name = fields.text("name").orElse("The build");
     Optional<String> what = fields.text("what");
-    currency = fields.value("currency", Currency::readCode).orElse(Currency.NONE);
+    Optional<Currency> named =
+        leanedOn("currency", () -> fields.value("currency", Currency::readCode));
     Units units = fields.value("units", ProjectReader::units).orElse(Units.US);
     ZoneId zone = fields.value("time zone", ProjectReader::zone).orElse(ZoneOffset.UTC);
     Optional<LocalDate> started = fields.value("started", Dates::readDay);
     SiteSettings site = site();
-    List<Phase> phases = phases();
-    Listed phaseNames =
-        new Listed("phases of project.yaml", phases.stream().map(Phase::id).toList());
-    Carried carried = carried(phaseNames);
-    CatalogueReader catalogue = new CatalogueReader(fields, amounts(), phaseNames, problems);
+    Currency currency = named.orElse(Currency.NONE);
+    Reading<Money> amounts = Known.readable(currency)::read;
+    List<Phase> phases = leanedOn("phases", () -> phases(amounts));
+    Listed phaseNames = Known.phases(phases, unsure);
+    Carried carried = carried(amounts, phaseNames);
+    CatalogueReader catalogue = new CatalogueReader(fields, amounts, phaseNames, problems);
     Map<String, Material> materials = catalogue.materials();
-    Map<String, Adhesive> adhesives = catalogue.adhesives();
+    Map<String, Adhesive> adhesives = leanedOn("adhesives", () -> catalogue.adhesives(materials));
+    Listed adhesiveNames = Known.adhesives(adhesives.values(), unsure);
     Project project =
         new Project(
             name,
@@ -77,26 +95,27 @@ final class ProjectReader {
             carried,
             materials,
             adhesives,
-            catalogue.pieces(adhesives),
+            leanedOn("pieces", () -> catalogue.pieces(adhesiveNames)),
             catalogue.clamps(),
             catalogue.away(),
             catalogue.shopTemperatures());
+    long told = problems.errors();
     fields.close();
-    return project;
+    if (problems.errors() > told) {
+      // A key that is not there may be the one that was mistyped.
+      LEANED_ON.stream().filter(key -> !fields.has(key)).forEach(unsure::add);
+    }
+    return new Known(project, unsure);
   }
 
-  /** Amounts of money, which need a currency. */
-  private Reading<Money> amounts() {
-    return amounts(currency);
-  }
-
-  static Reading<Money> amounts(Currency currency) {
-    return text -> {
-      if (currency.equals(Currency.NONE)) {
-        throw new Unreadable("is in no currency", "name one in project.yaml, as currency: USD");
-      }
-      return currency.read(text);
-    };
+  /** Reads a key that entries lean on, and remembers whether all of it could be read. */
+  private <T> T leanedOn(String key, Supplier<T> reading) {
+    long told = problems.errors();
+    T read = reading.get();
+    if (problems.errors() > told) {
+      unsure.add(key);
+    }
+    return read;
   }
 
   private static Units units(String text) throws Unreadable {
@@ -111,7 +130,11 @@ final class ProjectReader {
     try {
       return ZoneId.of(text);
     } catch (DateTimeException e) {
-      throw new Unreadable("is no time zone", "write one as Area/City of the tz database, or UTC");
+      throw new Unreadable(
+          "is no time zone",
+          Nearest.to(text, new TreeSet<>(ZoneId.getAvailableZoneIds()))
+              .map(name -> "did you mean " + OneLine.quote(name) + "?")
+              .orElse("write one as Area/City of the tz database, or UTC"));
     }
   }
 
@@ -153,7 +176,7 @@ final class ProjectReader {
         "is no address of a site", "write it in full, as https://example.org/boat/");
   }
 
-  private List<Phase> phases() {
+  private List<Phase> phases(Reading<Money> amounts) {
     List<Phase> phases = new ArrayList<>();
     Map<String, Place> seen = new LinkedHashMap<>();
     for (Node item : fields.items("phases")) {
@@ -167,12 +190,14 @@ final class ProjectReader {
               : Values.read("phase", item, Readings::id, problems);
       Optional<String> title = keys.flatMap(k -> k.text("title"));
       Optional<Hours> hours = keys.flatMap(k -> k.value("hours", Hours::read));
-      Optional<Money> cost = keys.flatMap(k -> k.value("cost", amounts()));
+      Optional<Money> cost = keys.flatMap(k -> k.value("cost", amounts));
       keys.ifPresent(Fields::close);
       if (keys.isPresent() && !keys.get().has("id")) {
-        problems.error(item.place(), "a phase has no id; write - {id: planking, title: Planking}");
+        problems.error(
+            item.place(), "a phase has no id; write it as - {id: planking, title: Planking}");
       }
-      id.filter(name -> isNew(name, item.place(), seen))
+      Place place = keys.map(k -> k.placeOfValue("id")).orElse(item.place());
+      id.filter(name -> isNew(name, place, seen))
           .ifPresent(
               name ->
                   phases.add(
@@ -183,7 +208,9 @@ final class ProjectReader {
 
   private boolean isNew(String id, Place place, Map<String, Place> seen) {
     if (Name.fold(id).equals(Phase.UNSORTED.id())) {
-      problems.error(place, "phase \"unsorted\" is the tool's own; give yours another id");
+      problems.error(
+          place,
+          "phase \"unsorted\" is where hours without a phase are counted; give yours another id");
       return false;
     }
     Place first = seen.putIfAbsent(Name.fold(id), place);
@@ -199,7 +226,7 @@ final class ProjectReader {
     return first == null;
   }
 
-  private Carried carried(Listed phaseNames) {
+  private Carried carried(Reading<Money> amounts, Listed phaseNames) {
     return fields
         .mapping("carried")
         .map(
@@ -209,7 +236,7 @@ final class ProjectReader {
                       carried.value("through", Dates::readDay),
                       carried.value("sessions", Readings.whole(0, 99_999)).orElse(0),
                       byPhase(carried, "hours", Hours::read, phaseNames),
-                      byPhase(carried, "cost", amounts(), phaseNames));
+                      byPhase(carried, "cost", amounts, phaseNames));
               carried.close();
               return read;
             })

@@ -133,7 +133,7 @@ public final class JournalFolder {
   }
 
   /** The file name nearest to a mistyped one, within the folders given. */
-  Optional<String> nearest(String name, List<String> folders) {
+  public Optional<String> nearest(String name, List<String> folders) {
     List<String> names =
         folders.stream()
             .distinct()

@@ -86,6 +86,9 @@ class JournalCasesTest {
       wanted.files().forEach((file, text) -> saved.put(file, form.of(text)));
       JournalFiles.write(root, saved);
       JournalReader.Read read = JournalFiles.read(root);
+      if (wanted.problems().isEmpty()) {
+        assertEquals(List.of(), read.problems().stream().filter(Problem::isError).toList());
+      }
       String where = document + ":" + wanted.line() + " as " + form + "\n" + wanted.files();
       wanted
           .problems()

@@ -1,0 +1,79 @@
+package ribband.cli;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import ribband.measure.Dates;
+import ribband.measure.Unreadable;
+import ribband.problem.Nearest;
+
+/** The options of every command. */
+@Command(
+    headerHeading = "",
+    synopsisHeading = "%nType     ",
+    descriptionHeading = "%n",
+    parameterListHeading = "%nArguments%n",
+    optionListHeading = "%nOptions%n",
+    footerHeading = "%nExamples%n",
+    sortOptions = false)
+final class Common {
+  @Option(
+      names = "--today",
+      paramLabel = "DATE",
+      order = 90,
+      description = "reckon as if this day were today, as 2026-03-14")
+  private String today;
+
+  @Option(
+      names = "--color",
+      paramLabel = "WHEN",
+      defaultValue = "auto",
+      order = 91,
+      description = "auto (on a terminal, unless NO_COLOR is set), always or never")
+  private String color;
+
+  @Option(
+      names = {"-q", "--quiet"},
+      order = 92,
+      description = "tell errors and results only")
+  private boolean quiet;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      order = 93,
+      description = "tell this and stop")
+  private boolean help;
+
+  boolean isQuiet() {
+    return quiet;
+  }
+
+  /** The day that stands for today. */
+  LocalDate today(Clock clock) {
+    if (today == null) {
+      return LocalDate.now(clock);
+    }
+    try {
+      return Dates.readDay(today);
+    } catch (Unreadable e) {
+      throw Refusal.wrongValue("--today", today, e);
+    }
+  }
+
+  boolean isColored(Surroundings around) {
+    return switch (color) {
+      case "auto" -> around.wantsColor();
+      case "always" -> true;
+      case "never" -> false;
+      default ->
+          throw Refusal.wrongValue(
+              "--color",
+              color,
+              new Unreadable(
+                  "is no choice",
+                  Nearest.hint(color, java.util.List.of("auto", "always", "never"), "")));
+    };
+  }
+}

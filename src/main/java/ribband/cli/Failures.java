@@ -1,0 +1,95 @@
+package ribband.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import ribband.problem.OneLine;
+
+/** Turns whatever ends a command early into one line and an exit code. */
+final class Failures {
+  private final Surroundings around;
+  private final String version;
+
+  Failures(Surroundings around, String version) {
+    this.around = around;
+    this.version = version;
+  }
+
+  /** Tells what happened; the exit code of it. */
+  int tell(Throwable failure, List<String> arguments) {
+    if (failure instanceof Refusal refusal) {
+      if (!refusal.getMessage().isEmpty()) {
+        line(refusal.getMessage());
+      }
+      return refusal.exitCode();
+    }
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof IOException io) {
+        line(sentence(io));
+        return ExitCode.SURROUNDINGS;
+      }
+      if (cause instanceof InvalidPathException name) {
+        line(unsayable(name.getInput()));
+        return ExitCode.SURROUNDINGS;
+      }
+      if (cause instanceof OutOfMemoryError) {
+        line("Java has too little memory; give it more with JAVA_TOOL_OPTIONS=-Xmx2g");
+        return ExitCode.SURROUNDINGS;
+      }
+    }
+    line(
+        "this is a defect of ribband, not of your journal ("
+            + failure.getClass().getSimpleName()
+            + "); "
+            + report(failure, arguments));
+    return ExitCode.DEFECT;
+  }
+
+  private void line(String sentence) {
+    around.err().println("ribband: " + OneLine.of(sentence));
+  }
+
+  /** What to say where this machine's encoding has no letters for a file's name. */
+  static String unsayable(String name) {
+    return "this machine's locale cannot say the file name "
+        + OneLine.quote(name)
+        + "; run again with LC_ALL=C.UTF-8 set";
+  }
+
+  private static String sentence(IOException failure) {
+    if (!(failure instanceof FileSystemException file) || file.getFile() == null) {
+      return "cannot read or write: " + failure.getMessage();
+    }
+    if (file instanceof AccessDeniedException) {
+      return file.getFile() + ": permission denied";
+    }
+    if (file instanceof NoSuchFileException) {
+      return file.getFile() + ": is not there";
+    }
+    String reason = file.getReason() == null ? "cannot be read or written" : file.getReason();
+    return file.getFile() + ": " + reason;
+  }
+
+  private String report(Throwable failure, List<String> arguments) {
+    try {
+      Path report = Files.createTempFile(around.temporary(), "ribband-report-", ".txt");
+      StringWriter text = new StringWriter();
+      PrintWriter lines = new PrintWriter(text);
+      lines.println(version);
+      lines.println("arguments " + arguments);
+      failure.printStackTrace(lines);
+      Files.writeString(report, text.toString(), StandardCharsets.UTF_8);
+      return "a report to send on is in " + report;
+    } catch (IOException e) {
+      return "no report could be written to " + around.temporary();
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package ribband.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import ribband.journal.Journal;
+import ribband.journal.JournalFolder;
+import ribband.journal.JournalReader;
+import ribband.problem.OneLine;
+import ribband.problem.Problem;
+import ribband.problem.Problems;
+
+/**
+ * A journal found and read for a command, with all that is wrong in it.
+ *
+ * @param journal whole only where no problem is an error
+ * @param output where its site goes
+ * @param problems in the order of their places
+ */
+record OpenJournal(Journal journal, Path output, List<Problem> problems) {
+  /** The site's folder where none is named, in the journal's. */
+  private static final String DEFAULT_OUTPUT = "site";
+
+  OpenJournal {
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * Finds and reads a journal.
+   *
+   * @param folder as typed; empty for the nearest folder upward that holds a project
+   * @param output as typed; empty for the default
+   * @param today for warnings of dates in the future
+   * @throws Refusal where there is no journal, or the machine cannot say its file names
+   * @throws IOException where the disk fails
+   */
+  static OpenJournal open(
+      Surroundings around, Optional<String> folder, Optional<String> output, LocalDate today)
+      throws IOException {
+    Path root = folder.isPresent() ? named(around, folder.get()) : nearest(around);
+    Path site = output.map(around::path).orElse(root.resolve(DEFAULT_OUTPUT));
+    JournalFolder files = JournalFolder.list(root, site);
+    refuseUnsayable(around, files.all());
+    JournalReader.Read read = JournalReader.read(files, today);
+    return new OpenJournal(read.journal(), site, read.problems());
+  }
+
+  /** The same with more that is wrong. */
+  OpenJournal with(Problems more) {
+    Problems all = new Problems();
+    all.addAll(problems);
+    all.addAll(more.sorted());
+    return new OpenJournal(journal, output, all.sorted());
+  }
+
+  private static Path named(Surroundings around, String typed) {
+    Path folder = around.path(typed);
+    String shown = OneLine.of(typed);
+    if (!Files.isDirectory(folder)) {
+      throw Refusal.wrongUsage(
+          "there is no folder "
+              + shown
+              + "; begin a journal there with: ribband lay "
+              + ShellWord.of(typed));
+    }
+    if (!holdsProject(folder)) {
+      throw Refusal.wrongUsage(
+          shown
+              + " holds no project.yaml; begin a journal there with: ribband lay "
+              + ShellWord.of(typed));
+    }
+    return folder;
+  }
+
+  private static Path nearest(Surroundings around) {
+    for (Path folder = around.here(); folder != null; folder = folder.getParent()) {
+      if (holdsProject(folder)) {
+        return folder;
+      }
+    }
+    throw Refusal.wrongUsage(
+        "no project.yaml lies here or in a folder above; name the journal's folder, or begin one"
+            + " with: ribband lay my-boat");
+  }
+
+  private static boolean holdsProject(Path folder) {
+    return Files.isRegularFile(folder.resolve(JournalFolder.PROJECT));
+  }
+
+  /** Under a bare locale Java hears other letters than ASCII as this mark, and cannot open them. */
+  private static void refuseUnsayable(Surroundings around, List<String> names) {
+    boolean utf8 =
+        around.nameEncoding().toUpperCase(Locale.ROOT).replace("-", "").startsWith("UTF8");
+    if (!utf8) {
+      List<String> unsayable = new ArrayList<>(names);
+      unsayable.removeIf(name -> name.indexOf('\uFFFD') < 0);
+      if (!unsayable.isEmpty()) {
+        throw Refusal.surroundings(Failures.unsayable(unsayable.get(0)));
+      }
+    }
+  }
+
+  long errors() {
+    return problems.stream().filter(Problem::isError).count();
+  }
+
+  long warnings() {
+    return problems.size() - errors();
+  }
+}

@@ -1,0 +1,99 @@
+package ribband.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The program: hands arguments to the commands, and ends every run with an exit code. */
+final class Ribband {
+  private final Surroundings around;
+
+  Ribband(Surroundings around) {
+    this.around = around;
+  }
+
+  /** Runs one command; the {@link ExitCode}. */
+  int run(String... arguments) {
+    Failures failures = new Failures(around, version());
+    int code;
+    try {
+      code = commandLine(failures).execute(arguments);
+    } catch (Error e) {
+      // The library hands on exceptions alone; a stack that ran over is told no worse.
+      code = failures.tell(e, List.of(arguments));
+    }
+    around.err().flush();
+    if (around.out().checkError() && code == ExitCode.DONE) {
+      around.err().println("ribband: standard output cannot be written to; is the disk full?");
+      around.err().flush();
+      return ExitCode.SURROUNDINGS;
+    }
+    return code;
+  }
+
+  private CommandLine commandLine(Failures failures) {
+    CommandLine all =
+        new CommandLine(new Root())
+            .addSubcommand(new LayCommand(around))
+            .addSubcommand(new CheckCommand(around))
+            .addSubcommand(new PublishCommand(around, version()))
+            .addSubcommand(new TallyCommand(around));
+    all.getCommandSpec().version(version());
+    return all.setOut(around.out())
+        .setErr(around.err())
+        .setColorScheme(Help.defaultColorScheme(around.wantsColor() ? Ansi.ON : Ansi.OFF))
+        // A folder may be called @boat.
+        .setExpandAtFiles(false)
+        .setParameterExceptionHandler(new UsageErrors())
+        .setExecutionExceptionHandler(
+            (failure, command, parsed) -> failures.tell(failure, parsed.originalArgs()));
+  }
+
+  private static String version() {
+    String number = Ribband.class.getPackage().getImplementationVersion();
+    return "ribband "
+        + (number == null ? "from source" : number)
+        + ", Java "
+        + System.getProperty("java.version");
+  }
+
+  /** What is shown where no command is named. */
+  @Command(
+      name = "ribband",
+      header = "Dated notes of a boat build become exact totals and a site",
+      synopsisHeading = "%nType     ",
+      customSynopsis = "ribband COMMAND [options]",
+      commandListHeading = "%nCommands%n",
+      optionListHeading = "%nOptions%n",
+      sortOptions = false,
+      footerHeading = "%n",
+      footer = {
+        "Each command tells more of itself: ribband tally --help",
+        "Exit codes: 0 done, 1 the journal has errors, 2 wrong usage, 3 disk, permission",
+        "or locale, 70 a defect of ribband. NO_COLOR and FORCE_COLOR are honoured."
+      })
+  private static final class Root implements Callable<Integer> {
+    @Spec private CommandSpec spec;
+
+    @Option(
+        names = {"-h", "--help"},
+        usageHelp = true,
+        description = "tell this and stop")
+    private boolean help;
+
+    @Option(names = "--version", versionHelp = true, description = "tell the version and stop")
+    private boolean version;
+
+    @Override
+    public Integer call() {
+      spec.commandLine().usage(spec.commandLine().getErr());
+      return ExitCode.WRONG_USAGE;
+    }
+  }
+}

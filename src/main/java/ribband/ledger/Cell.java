@@ -1,0 +1,108 @@
+package ribband.ledger;
+
+import java.util.Objects;
+import ribband.measure.Currency;
+import ribband.measure.Hours;
+import ribband.measure.Money;
+import ribband.measure.Saying;
+
+/** One value of a sheet, as data files have it and as a person reads it. */
+public sealed interface Cell {
+  /** For data files; empty where there is no value. */
+  String data();
+
+  /** For a person. */
+  String said();
+
+  /** Whether {@link #data()} is a number. */
+  default boolean isNumber() {
+    return true;
+  }
+
+  /**
+   * A name or words.
+   *
+   * @param said the same for a person: the month's name for its number
+   */
+  record Words(String data, String said) implements Cell {
+    public Words {
+      Objects.requireNonNull(data);
+      Objects.requireNonNull(said);
+    }
+
+    public static Words of(String text) {
+      return new Words(text, text);
+    }
+
+    @Override
+    public boolean isNumber() {
+      return false;
+    }
+  }
+
+  /** A whole number of things. */
+  record Count(long number) implements Cell {
+    @Override
+    public String data() {
+      return Long.toString(number);
+    }
+
+    @Override
+    public String said() {
+      return Saying.count(number);
+    }
+  }
+
+  /** A length of working time. */
+  record Worked(Hours hours) implements Cell {
+    public Worked {
+      Objects.requireNonNull(hours);
+    }
+
+    @Override
+    public String data() {
+      return hours.decimal();
+    }
+
+    @Override
+    public String said() {
+      return Saying.hours(hours);
+    }
+  }
+
+  /** An amount of money. */
+  record Paid(Money money, Currency currency) implements Cell {
+    public Paid {
+      Objects.requireNonNull(money);
+      Objects.requireNonNull(currency);
+    }
+
+    @Override
+    public String data() {
+      return money.decimal(currency);
+    }
+
+    @Override
+    public String said() {
+      return Saying.money(money, currency);
+    }
+  }
+
+  /** Nothing: not planned, not ranked. */
+  record Blank() implements Cell {
+    @Override
+    public String data() {
+      return "";
+    }
+
+    @Override
+    public String said() {
+      return "";
+    }
+
+    @Override
+    public boolean isNumber() {
+      return false;
+    }
+  }
+}

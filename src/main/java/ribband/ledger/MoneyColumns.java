@@ -1,0 +1,7 @@
+package ribband.ledger;
+
+/** Whether a sheet has the columns that hold money. */
+public enum MoneyColumns {
+  SHOWN,
+  HIDDEN
+}

@@ -1,0 +1,129 @@
+package ribband.ledger;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import ribband.measure.Hours;
+import ribband.measure.Week;
+
+/**
+ * The best and the longest of a ledger.
+ *
+ * @param bestMonth most hours, the earliest of equals; empty without hours
+ * @param nights by hours, the longest first, the earliest first among equals
+ * @param runOfNights the longest run of days with work
+ * @param runOfWeeks the longest run of ISO weeks with work
+ * @param gap the longest stretch of days without work between two nights; empty if never a day
+ */
+public record Records(
+    Optional<Row<YearMonth>> bestMonth,
+    List<Night> nights,
+    Optional<Stretch> runOfNights,
+    Optional<Stretch> runOfWeeks,
+    Optional<Stretch> gap) {
+
+  /** A date with hours. */
+  public record Night(LocalDate date, Hours hours) {}
+
+  /**
+   * Days in a row.
+   *
+   * @param length days, or weeks for a run of weeks; 1 or more
+   */
+  public record Stretch(LocalDate from, LocalDate to, int length) {}
+
+  public static Records of(Ledger ledger) {
+    List<LocalDate> days = List.copyOf(ledger.nights().keySet());
+    return new Records(
+        ledger.months().stream()
+            .filter(month -> !month.hours().isZero())
+            .min(Comparator.comparing(month -> month.rank().orElseThrow())),
+        ledger.nights().entrySet().stream()
+            .map(night -> new Night(night.getKey(), night.getValue()))
+            .sorted(Comparator.comparing(Night::hours).reversed().thenComparing(Night::date))
+            .toList(),
+        runOfNights(days),
+        runOfWeeks(days),
+        gap(days));
+  }
+
+  private static Optional<Stretch> runOfNights(List<LocalDate> days) {
+    List<Stretch> runs = new ArrayList<>();
+    LocalDate start = null;
+    LocalDate last = null;
+    for (LocalDate day : days) {
+      if (last == null || !last.plusDays(1).equals(day)) {
+        start = day;
+      }
+      last = day;
+      runs.add(new Stretch(start, day, (int) (day.toEpochDay() - start.toEpochDay()) + 1));
+    }
+    return longest(runs);
+  }
+
+  private static Optional<Stretch> runOfWeeks(List<LocalDate> days) {
+    List<Stretch> runs = new ArrayList<>();
+    Week last = null;
+    LocalDate start = null;
+    int length = 0;
+    for (LocalDate day : days) {
+      Week week = Week.of(day);
+      if (last == null || week.compareTo(last) > 0) {
+        boolean goesOn = last != null && last.next().equals(week);
+        start = goesOn ? start : day;
+        length = goesOn ? length + 1 : 1;
+      }
+      last = week;
+      runs.add(new Stretch(start, day, length));
+    }
+    return longest(runs);
+  }
+
+  private static Optional<Stretch> gap(List<LocalDate> days) {
+    List<Stretch> gaps = new ArrayList<>();
+    for (int i = 1; i < days.size(); i++) {
+      LocalDate from = days.get(i - 1).plusDays(1);
+      LocalDate to = days.get(i).minusDays(1);
+      int length = (int) (to.toEpochDay() - from.toEpochDay()) + 1;
+      if (length > 0) {
+        gaps.add(new Stretch(from, to, length));
+      }
+    }
+    return longest(gaps);
+  }
+
+  /** The longest; among equals the earliest to begin, in its full length. */
+  private static Optional<Stretch> longest(List<Stretch> stretches) {
+    return stretches.stream()
+        .max(
+            Comparator.comparingInt(Stretch::length)
+                .thenComparing(Stretch::from, Comparator.reverseOrder())
+                .thenComparing(Stretch::to));
+  }
+
+  /** The longest night. */
+  public Optional<Night> longestNight() {
+    return nights.stream().findFirst();
+  }
+
+  /** Months by rank, those without hours left out. */
+  public static List<Row<YearMonth>> monthsByRank(Ledger ledger) {
+    return ledger.months().stream()
+        .filter(month -> !month.hours().isZero())
+        .sorted(
+            Comparator.<Row<YearMonth>>comparingInt(month -> month.rank().orElseThrow())
+                .thenComparing(Row::period))
+        .toList();
+  }
+
+  /** Months that have more hours than this one, the best first. */
+  public static List<YearMonth> monthsThatBeat(Ledger ledger, Row<YearMonth> month) {
+    return monthsByRank(ledger).stream()
+        .filter(other -> other.hours().compareTo(month.hours()) > 0)
+        .map(Row::period)
+        .toList();
+  }
+}

@@ -1,0 +1,71 @@
+package ribband.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Map;
+
+/** Runs commands without a process, in a folder, on 1 June 2026. */
+final class InMemory {
+  /**
+   * @param out standard output
+   * @param err standard error
+   */
+  record Run(int code, String out, String err) {}
+
+  static final Clock CLOCK =
+      Clock.fixed(Instant.parse("2026-06-01T20:00:00Z"), ZoneId.of("America/Chicago"));
+
+  private final Path folder;
+  private Map<String, String> environment = Map.of();
+  private Surroundings.Screen screen = Surroundings.Screen.NONE;
+  private Path temporary;
+
+  InMemory(Path folder) {
+    this.folder = folder;
+    this.temporary = folder;
+  }
+
+  InMemory watched(Map<String, String> variables) {
+    screen = Surroundings.Screen.TERMINAL;
+    environment = variables;
+    return this;
+  }
+
+  InMemory temporary(Path other) {
+    temporary = other;
+    return this;
+  }
+
+  InMemory with(String file, String text) throws IOException {
+    Path path = folder.resolve(file);
+    Files.createDirectories(path.getParent());
+    Files.writeString(path, text, StandardCharsets.UTF_8);
+    return this;
+  }
+
+  Surroundings surroundings(StringWriter out, StringWriter err) {
+    return new Surroundings(
+        new PrintWriter(out),
+        new PrintWriter(err),
+        screen,
+        folder.toString(),
+        CLOCK,
+        environment,
+        "UTF-8",
+        temporary);
+  }
+
+  Run run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code = new Ribband(surroundings(out, err)).run(arguments);
+    return new Run(code, out.toString(), err.toString());
+  }
+}

@@ -79,6 +79,13 @@ final class Fields {
     return find(key).flatMap(node -> Values.text(key, node, problems));
   }
 
+  /** How many items or names stand behind the key. */
+  int count(String key) {
+    return find(key)
+        .map(node -> node instanceof Mapping inner ? inner.fields().size() : items(key).size())
+        .orElse(0);
+  }
+
   /** The items of a list; one value alone counts as a list of one. */
   List<Node> items(String key) {
     return find(key)

@@ -132,8 +132,13 @@ public final class JournalFolder {
     }
   }
 
-  /** The file name nearest to a mistyped one, within the folders given. */
-  Optional<String> nearest(String name, List<String> folders) {
+  /**
+   * The file name nearest to a mistyped one, within the folders given.
+   *
+   * @param path of which the last part alone is compared
+   */
+  public Optional<String> nearest(String path, List<String> folders) {
+    String name = nameOf(path);
     List<String> names =
         folders.stream()
             .distinct()

@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Supplier;
 import ribband.journal.Node.Mapping;
 import ribband.journal.SiteSettings.MoneyShown;
 import ribband.measure.Currency;
@@ -31,6 +30,10 @@ import ribband.problem.Problems;
 
 /** Reads {@code project.yaml}: what is built, the plan, the site; hands the catalogue on. */
 final class ProjectReader {
+  /** Keys that entries lean on. */
+  private static final List<String> LEANED_ON =
+      List.of("currency", "phases", "adhesives", "pieces");
+
   private final JournalFolder folder;
   private final Problems problems;
   private final Fields fields;
@@ -41,10 +44,6 @@ final class ProjectReader {
     this.fields = fields;
     this.problems = problems;
   }
-
-  /** Keys that entries lean on. */
-  private static final List<String> LEANED_ON =
-      List.of("currency", "phases", "adhesives", "pieces");
 
   /** Reads the project. */
   static Known read(JournalFolder folder, Source source, Problems problems) {
@@ -67,21 +66,20 @@ final class ProjectReader {
   private Known read() {
     String name = fields.text("name").orElse("The build");
     Optional<String> what = fields.text("what");
-    Optional<Currency> named =
-        leanedOn("currency", () -> fields.value("currency", Currency::readCode));
+    Currency currency = currency();
     Units units = fields.value("units", ProjectReader::units).orElse(Units.US);
     ZoneId zone = fields.value("time zone", ProjectReader::zone).orElse(ZoneOffset.UTC);
     Optional<LocalDate> started = fields.value("started", Dates::readDay);
     SiteSettings site = site();
-    Currency currency = named.orElse(Currency.NONE);
     Reading<Money> amounts = Known.readable(currency)::read;
-    List<Phase> phases = leanedOn("phases", () -> phases(amounts));
+    List<Phase> phases = phases(amounts);
+    doubtIfFewer("phases", phases.size());
     Listed phaseNames = Known.phases(phases, unsure);
     Carried carried = carried(amounts, phaseNames);
     CatalogueReader catalogue = new CatalogueReader(fields, amounts, phaseNames, problems);
     Map<String, Material> materials = catalogue.materials();
-    Map<String, Adhesive> adhesives = leanedOn("adhesives", () -> catalogue.adhesives(materials));
-    Listed adhesiveNames = Known.adhesives(adhesives.values(), unsure);
+    Map<String, Adhesive> adhesives = catalogue.adhesives(materials);
+    doubtIfFewer("adhesives", adhesives.size());
     Project project =
         new Project(
             name,
@@ -95,7 +93,7 @@ final class ProjectReader {
             carried,
             materials,
             adhesives,
-            leanedOn("pieces", () -> catalogue.pieces(adhesiveNames)),
+            pieces(catalogue, Known.adhesives(adhesives.values(), unsure)),
             catalogue.clamps(),
             catalogue.away(),
             catalogue.shopTemperatures());
@@ -108,14 +106,29 @@ final class ProjectReader {
     return new Known(project, unsure);
   }
 
-  /** Reads a key that entries lean on, and remembers whether all of it could be read. */
-  private <T> T leanedOn(String key, Supplier<T> reading) {
-    long told = problems.errors();
-    T read = reading.get();
-    if (problems.errors() > told) {
+  private Currency currency() {
+    Optional<Currency> named = fields.value("currency", Currency::readCode);
+    if (named.isEmpty() && fields.has("currency")) {
+      unsure.add("currency");
+    }
+    return named.orElse(Currency.NONE);
+  }
+
+  /** A name that was dropped may be the one that an entry writes. */
+  private void doubtIfFewer(String key, int read) {
+    if (read < fields.count(key)) {
       unsure.add(key);
     }
-    return read;
+  }
+
+  /** Entries lean on the totals and sides of pieces too, so no slip in them may be left. */
+  private Map<String, PieceKind> pieces(CatalogueReader catalogue, Listed adhesives) {
+    long told = problems.errors();
+    Map<String, PieceKind> pieces = catalogue.pieces(adhesives);
+    if (problems.errors() > told) {
+      unsure.add("pieces");
+    }
+    return pieces;
   }
 
   private static Units units(String text) throws Unreadable {

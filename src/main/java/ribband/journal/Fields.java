@@ -69,9 +69,9 @@ final class Fields {
     return find(key).flatMap(node -> Values.read(key, node, reading, problems));
   }
 
-  /** A single text, as it is. */
+  /** A single text for one line of print; line ends in it count as spaces. */
   Optional<String> text(String key) {
-    return value(key, text -> text);
+    return value(key, text -> text.replaceAll("\\s+", " "));
   }
 
   /** A single text with its place. */

@@ -84,6 +84,28 @@ class JournalFilesTest {
   }
 
   @Test
+  void oneEntryInEveryFormOfTextIsOneValue() throws IOException {
+    String text =
+        "---\nphase: planking\nhours: 2:45\ncost: 88.20\nlesson: |\n  a\n  b\n---\nOne\n\nTwo\n";
+    write(ENTRY, text);
+    Entry plain = JournalFiles.read(root).journal().entries().get(0);
+    for (String form :
+        List.of(
+            "\uFEFF" + text, text.replace("\n", "\r\n"), "\uFEFF" + text.replace("\n", "\r\n"))) {
+      write(ENTRY, form);
+      assertEquals(plain, JournalFiles.read(root).journal().entries().get(0));
+    }
+  }
+
+  @Test
+  void wordsForOneLineOfPrintAreOneLine() throws IOException {
+    write(ENTRY, "---\ntitle: >\n  Garboards\n\n  on\nlesson: |\n  a\n  b\n---\n");
+    Entry entry = JournalFiles.read(root).journal().entries().get(0);
+    assertEquals("Garboards on", entry.title());
+    assertEquals(List.of("a\nb"), entry.lessons());
+  }
+
+  @Test
   void aFenceThatIsNeverClosedIsToldWhereItOpens() throws IOException {
     write(ENTRY, "---\nhours: 2\n\nSome words\n");
     tells(

@@ -2,7 +2,6 @@ package ribband.journal;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -45,7 +44,7 @@ public final class JournalReader {
    * Reads the project and every entry, in parallel, and checks them against each other.
    *
    * @param today for warnings of dates in the future
-   * @throws UncheckedIOException where the disk fails
+   * @throws InvalidPathException where the machine's own encoding cannot say the name of a file
    */
   public static Read read(JournalFolder folder, LocalDate today) {
     Problems problems = new Problems();

@@ -121,7 +121,8 @@ final class PhasePage {
     for (Row<Entry> row : book.ledger().entries()) {
       Hours hours = row.sums().hoursOf(phase);
       Money cost = row.sums().costOf(phase);
-      if (hours.isZero() && (cost.isZero() || !book.showsMoney())) {
+      boolean showsCost = !cost.isZero() && book.showsMoney() && row.period().isPublic();
+      if (hours.isZero() && !showsCost) {
         continue;
       }
       running = running.plus(hours);

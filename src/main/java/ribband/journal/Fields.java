@@ -69,14 +69,21 @@ final class Fields {
     return find(key).flatMap(node -> Values.read(key, node, reading, problems));
   }
 
-  /** A single text, as it is. */
+  /** A single text for one line of print; line ends in it count as spaces. */
   Optional<String> text(String key) {
-    return value(key, text -> text);
+    return value(key, text -> text.replaceAll("\\s+", " "));
   }
 
   /** A single text with its place. */
   Optional<Text> located(String key) {
     return find(key).flatMap(node -> Values.text(key, node, problems));
+  }
+
+  /** How many items or names stand behind the key. */
+  int count(String key) {
+    return find(key)
+        .map(node -> node instanceof Mapping inner ? inner.fields().size() : items(key).size())
+        .orElse(0);
   }
 
   /** The items of a list; one value alone counts as a list of one. */

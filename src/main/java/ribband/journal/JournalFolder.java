@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -34,9 +35,13 @@ public final class JournalFolder {
   /** NFC path to the path as it is on disk, both relative and with slashes. */
   private final NavigableMap<String, String> files;
 
+  /** The first path of each file name, in whatever case and composition. */
+  private final Map<String, String> byName = new HashMap<>();
+
   private JournalFolder(Path root, NavigableMap<String, String> files) {
     this.root = root;
     this.files = files;
+    files.values().forEach(file -> byName.putIfAbsent(Name.plain(nameOf(file)), file));
   }
 
   /**
@@ -132,8 +137,13 @@ public final class JournalFolder {
     }
   }
 
-  /** The file name nearest to a mistyped one, within the folders given. */
-  public Optional<String> nearest(String name, List<String> folders) {
+  /**
+   * The file name nearest to a mistyped one, within the folders given.
+   *
+   * @param path of which the last part alone is compared
+   */
+  public Optional<String> nearest(String path, List<String> folders) {
+    String name = nameOf(path);
     List<String> names =
         folders.stream()
             .distinct()
@@ -150,8 +160,7 @@ public final class JournalFolder {
 
   /** A file of that very name in any folder. */
   Optional<String> elsewhere(String name) {
-    String plain = Name.plain(name);
-    return files.values().stream().filter(f -> Name.plain(nameOf(f)).equals(plain)).findFirst();
+    return Optional.ofNullable(byName.get(Name.plain(name)));
   }
 
   private static String stem(String name) {

@@ -2,12 +2,13 @@ package ribband.journal;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -43,7 +44,7 @@ public final class JournalReader {
    * Reads the project and every entry, in parallel, and checks them against each other.
    *
    * @param today for warnings of dates in the future
-   * @throws UncheckedIOException where the disk fails
+   * @throws InvalidPathException where the machine's own encoding cannot say the name of a file
    */
   public static Read read(JournalFolder folder, LocalDate today) {
     Problems problems = new Problems();
@@ -125,17 +126,47 @@ public final class JournalReader {
   }
 
   private static Optional<Source> source(JournalFolder folder, String file, Problems problems) {
+    if (folder.find(file).isEmpty()) {
+      // Nothing but plain files of the journal is ever opened: a pipe would never end.
+      problems.error(
+          Place.of(file),
+          folder.isKeptOut(file)
+              ? "this is no plain file of the journal; put the file itself there"
+              : "the file is not there; write one with a line name: Dunlin");
+      return Optional.empty();
+    }
     try {
-      Path path = folder.path(file);
-      if (Files.size(path) > Source.MOST_BYTES) {
-        return Source.of(file, new byte[Source.MOST_BYTES + 1], problems);
-      }
-      return Source.of(file, Files.readAllBytes(path), problems);
+      return bytes(folder.path(file), problems, file).flatMap(b -> Source.of(file, b, problems));
     } catch (NoSuchFileException e) {
-      problems.error(Place.of(file), "the file is not there; write one with a line name: Dunlin");
+      problems.error(Place.of(file), "the file went away while it was read; try again");
     } catch (IOException e) {
       problems.error(Place.of(file), "the file cannot be opened; check who may read it");
     }
     return Optional.empty();
+  }
+
+  /** The whole file as it stood at one moment; read twice where an editor was just saving it. */
+  private static Optional<byte[]> bytes(Path path, Problems problems, String file)
+      throws IOException {
+    for (int attempt = 0; attempt < 2; attempt++) {
+      State before = State.of(path);
+      byte[] bytes;
+      try (InputStream in = Files.newInputStream(path)) {
+        bytes = in.readNBytes(Source.MOST_BYTES + 1);
+      }
+      if (State.of(path).equals(before)) {
+        return Optional.of(bytes);
+      }
+    }
+    problems.error(Place.of(file), "the file changes while it is read; save it and try again");
+    return Optional.empty();
+  }
+
+  /** What tells one state of a file from the next. */
+  private record State(long size, FileTime saved, Object file) {
+    static State of(Path path) throws IOException {
+      BasicFileAttributes now = Files.readAttributes(path, BasicFileAttributes.class);
+      return new State(now.size(), now.lastModifiedTime(), now.fileKey());
+    }
   }
 }

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import ribband.measure.Currency;
+import ribband.measure.Name;
 
 /**
  * What the entries may name, as {@code project.yaml} has it.
@@ -44,7 +45,7 @@ record Known(Project project, Set<String> unsure) {
   /** spec: phases that project.yaml does not list are errors, unless it lists none. */
   static Listed phases(List<Phase> phases, Set<String> unsure) {
     return phases.isEmpty()
-        ? Listed.anything()
+        ? new Listed(text -> Name.fold(Readings.id(text)))
         : list("phases", phases.stream().map(Phase::id).toList(), unsure);
   }
 
@@ -57,6 +58,8 @@ record Known(Project project, Set<String> unsure) {
   }
 
   private static Listed list(String key, Collection<String> names, Set<String> unsure) {
-    return unsure.contains(key) ? Listed.anything() : new Listed(key + " of project.yaml", names);
+    return unsure.contains(key)
+        ? new Listed(text -> text)
+        : new Listed(key + " of project.yaml", names);
   }
 }

@@ -30,13 +30,9 @@ final class Listed {
                             Nearest.hint(text, names(), "list it there, none are so far")));
   }
 
-  private Listed(Reading<String> reading) {
+  /** No list to keep to: takes every name that the reading does. */
+  Listed(Reading<String> reading) {
     this.reading = reading;
-  }
-
-  /** No list to keep to: every name that can be counted under is taken. */
-  static Listed anything() {
-    return new Listed(text -> Name.fold(Readings.id(text)));
   }
 
   /** Reads a name; leaves it as the list spells it. */

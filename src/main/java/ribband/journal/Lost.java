@@ -61,26 +61,29 @@ final class Lost {
     if (!rest.isEmpty() && "\"'|>".indexOf(rest.charAt(0)) >= 0) {
       return false;
     }
-    String value = spaced(text.value());
-    String soFar = "";
-    while (true) {
-      int mark = (" " + rest).indexOf(" #");
-      String kept = spaced(mark < 0 ? rest : rest.substring(0, Math.max(0, mark - 1)));
-      soFar = soFar.isEmpty() ? kept : soFar + " " + kept;
+    String value = text.value();
+    for (int read = 0; ; ) {
+      int mark = rest.startsWith("#") ? 0 : rest.indexOf(" #");
+      String kept = (mark < 0 ? rest : rest.substring(0, mark)).strip();
       if (mark >= 0) {
-        return value.equals(soFar);
+        return value.substring(read).equals(kept);
       }
-      if (++line >= lines.length || soFar.isEmpty() || !value.startsWith(soFar)) {
+      if (!value.startsWith(kept, read) || ++line >= lines.length) {
         return false;
       }
+      read = afterSpace(value, read + kept.length());
       rest = lines[line].strip();
-      if (rest.startsWith("#")) {
+      if (read == value.length() || rest.startsWith("#")) {
         return false;
       }
     }
   }
 
-  private static String spaced(String text) {
-    return text.strip().replaceAll("\\s+", " ");
+  private static int afterSpace(String value, int from) {
+    int at = from;
+    while (at < value.length() && Character.isWhitespace(value.charAt(at))) {
+      at++;
+    }
+    return at;
   }
 }

@@ -72,7 +72,7 @@ final class Spending {
   }
 
   private Outlay item(Fields keys, Place place, String ownPhase) {
-    Optional<Text> material = keys.located("material");
+    Optional<String> material = keys.value("material", Readings::name);
     Optional<String> item = keys.text("item");
     if (!keys.has("material") && !keys.has("item")) {
       problems.error(
@@ -80,14 +80,13 @@ final class Spending {
     }
     Optional<Packs> amount = keys.value("amount", Packs::read);
     if (material.isPresent() && amount.isPresent()) {
-      mentions.add(
-          new Mention(
-              material.get(), amount.get().pack(), keys.placeOfValue("amount"), How.BOUGHT));
+      Text name = new Text(material.get(), keys.placeOfValue("material"));
+      mentions.add(new Mention(name, amount.get().pack(), keys.placeOfValue("amount"), How.BOUGHT));
     }
     Purchase purchase =
         new Purchase(
-            item.or(() -> material.map(Text::value)).orElse(""),
-            material.map(Text::value),
+            item.or(() -> material).orElse(""),
+            material,
             amount,
             keys.text("from"),
             receipt(keys),

@@ -41,6 +41,10 @@ final class Work {
 
   List<PieceWork> pieces(Fields entry) {
     List<PieceWork> work = new ArrayList<>();
+    if (known.unsure().contains("pieces")) {
+      entry.find("pieces");
+      return work;
+    }
     entry.eachNamed(
         "pieces",
         (name, node) ->

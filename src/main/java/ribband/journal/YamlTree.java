@@ -37,6 +37,11 @@ final class YamlTree {
   private final Problems problems;
   private final String[] lines;
 
+  /** The letters of the line read last, kept because one line may hold thousands of values. */
+  private int[] points = {};
+
+  private int pointsLine;
+
   private YamlTree(String text, String file, int linesBefore, Problems problems) {
     this.file = file;
     this.linesBefore = linesBefore;
@@ -125,13 +130,14 @@ final class YamlTree {
   /** No plain text begins with these signs, so the letter in the file tells all of them. */
   private void refuseMarks(YAMLParser parser, Place place) throws Refused {
     JsonLocation at = parser.currentTokenLocation();
-    String line = line(at.getLineNr());
+    if (at.getLineNr() != pointsLine) {
+      pointsLine = at.getLineNr();
+      points = line(pointsLine).codePoints().toArray();
+    }
     int column = at.getColumnNr() - 1;
-    if (column >= 0 && column < line.codePointCount(0, line.length())) {
-      int sign = line.codePointAt(line.offsetByCodePoints(0, column));
-      if (sign == '*' || sign == '&' || sign == '!') {
-        throw refuse(place, SyntaxHint.cannotBegin(sign));
-      }
+    int sign = column >= 0 && column < points.length ? points[column] : ' ';
+    if (sign == '*' || sign == '&' || sign == '!') {
+      throw refuse(place, SyntaxHint.cannotBegin(sign));
     }
   }
 

@@ -181,7 +181,7 @@ public final class Saying {
   }
 
   /**
-   * In the unit written, for the shop: eighths where they are near enough to 1 in 100, else two
+   * In the unit written, for the shop: in eighths where that is exact, else with at most two
    * decimals.
    */
   public static String quantity(Quantity quantity) {

@@ -24,7 +24,7 @@ public final class Nearest {
     if (wanted.length() > LONGEST) {
       return Optional.empty();
     }
-    int limit = Math.min(FARTHEST, Math.max(1, wanted.length() / 3));
+    int limit = Math.min(FARTHEST, wanted.length() / 3);
     DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance();
     return names.stream()
         .filter(

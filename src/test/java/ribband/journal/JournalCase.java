@@ -3,6 +3,7 @@ package ribband.journal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -122,7 +123,7 @@ record JournalCase(
 
     private void row(String line, int number) {
       if (line.startsWith("| written")) {
-        table = line.toLowerCase(java.util.Locale.ROOT);
+        table = line.toLowerCase(Locale.ROOT);
         return;
       }
       if (table.isEmpty() || line.startsWith("|-")) {

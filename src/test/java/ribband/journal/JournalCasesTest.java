@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -74,7 +75,7 @@ class JournalCasesTest {
     try {
       return Files.readString(file, StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -86,6 +87,9 @@ class JournalCasesTest {
       wanted.files().forEach((file, text) -> saved.put(file, form.of(text)));
       JournalFiles.write(root, saved);
       JournalReader.Read read = JournalFiles.read(root);
+      if (wanted.problems().isEmpty()) {
+        assertEquals(List.of(), read.problems().stream().filter(Problem::isError).toList());
+      }
       String where = document + ":" + wanted.line() + " as " + form + "\n" + wanted.files();
       wanted
           .problems()

@@ -8,13 +8,16 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.problem.Problem;
@@ -28,7 +31,7 @@ class JournalFilesTest {
   @TempDir Path outside;
   private Path root;
 
-  @org.junit.jupiter.api.BeforeEach
+  @BeforeEach
   void layDown() throws IOException {
     root = Files.createDirectory(outside.resolve("journal"));
     write("project.yaml", "name: Dunlin\ncurrency: USD\nphases: [planking]\n");
@@ -78,6 +81,28 @@ class JournalFilesTest {
   void aFileWithoutItsLastLineEndIsFine() throws IOException {
     write(ENTRY, "---\nphase: planking\nhours: 2\n---");
     tells();
+  }
+
+  @Test
+  void oneEntryInEveryFormOfTextIsOneValue() throws IOException {
+    String text =
+        "---\nphase: planking\nhours: 2:45\ncost: 88.20\nlesson: |\n  a\n  b\n---\nOne\n\nTwo\n";
+    write(ENTRY, text);
+    Entry plain = JournalFiles.read(root).journal().entries().get(0);
+    for (String form :
+        List.of(
+            "\uFEFF" + text, text.replace("\n", "\r\n"), "\uFEFF" + text.replace("\n", "\r\n"))) {
+      write(ENTRY, form);
+      assertEquals(plain, JournalFiles.read(root).journal().entries().get(0));
+    }
+  }
+
+  @Test
+  void wordsForOneLineOfPrintAreOneLine() throws IOException {
+    write(ENTRY, "---\ntitle: >\n  Garboards\n\n  on\nlesson: |\n  a\n  b\n---\n");
+    Entry entry = JournalFiles.read(root).journal().entries().get(0);
+    assertEquals("Garboards on", entry.title());
+    assertEquals(List.of("a\nb"), entry.lessons());
   }
 
   @Test
@@ -213,13 +238,7 @@ class JournalFilesTest {
     for (int i = 1; i < 10; i++) {
       String one = "*a" + (i - 1);
       bomb.append(
-          "a"
-              + i
-              + ": &a"
-              + i
-              + " ["
-              + String.join(", ", java.util.Collections.nCopies(9, one))
-              + "]\n");
+          "a" + i + ": &a" + i + " [" + String.join(", ", Collections.nCopies(9, one)) + "]\n");
     }
     write(ENTRY, bomb + "---\n");
     tells(
@@ -291,6 +310,52 @@ class JournalFilesTest {
             tells(
                 ENTRY + ":2:10: error: picture \"pipe.jpg\"" + sentence,
                 ENTRY + ":2:20: error: picture \"zero.jpg\"" + sentence));
+  }
+
+  @Test
+  void aPipeInPlaceOfTheProjectIsNotOpened() throws Exception {
+    Files.delete(root.resolve("project.yaml"));
+    Process made = new ProcessBuilder("mkfifo", root.resolve("project.yaml").toString()).start();
+    assertEquals(0, made.waitFor());
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(20),
+        () ->
+            tells(
+                "project.yaml: error: this is no plain file of the journal; put the file itself there"));
+  }
+
+  @Test
+  void aFileThatIsSavedWhileItIsReadIsWholeOrTold() throws Exception {
+    List<String> bodies = List.of("old ".repeat(20_000), "new ".repeat(40_000));
+    write(ENTRY, "---\n---\n" + bodies.get(0));
+    Thread editor = new Thread(() -> saveOverAndOver(bodies));
+    editor.start();
+    try {
+      for (int i = 0; i < 50; i++) {
+        JournalReader.Read read = JournalFiles.read(root);
+        String told = JournalFiles.told(read).toString();
+        boolean whole = read.journal().entries().stream().allMatch(e -> bodies.contains(e.text()));
+        boolean changing =
+            told.contains("the file changes while it is read; save it and try again");
+        assertTrue(changing || told.equals("[]") && whole, told);
+      }
+    } finally {
+      editor.interrupt();
+      editor.join();
+    }
+  }
+
+  /** As editors do: a new file moved onto the old one. */
+  private void saveOverAndOver(List<String> bodies) {
+    Path fresh = outside.resolve("fresh.md");
+    for (int i = 0; !Thread.currentThread().isInterrupted(); i++) {
+      try {
+        Files.writeString(fresh, "---\n---\n" + bodies.get(i % 2));
+        Files.move(fresh, root.resolve(ENTRY), StandardCopyOption.ATOMIC_MOVE);
+      } catch (IOException e) {
+        return;
+      }
+    }
   }
 
   @Test

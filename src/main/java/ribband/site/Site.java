@@ -35,11 +35,10 @@ public final class Site {
   /** Styles and fonts, copied as they are. */
   private static final List<String> ASSETS =
       List.of(
+          "assets/fonts.css",
           "assets/ribband.css",
           "assets/charts.css",
           "assets/icon.svg",
-          "assets/national-park.woff2",
-          "assets/source-serif.woff2",
           "assets/fonts-licence.txt");
 
   private final Book book;

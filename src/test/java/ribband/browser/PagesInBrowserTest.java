@@ -62,7 +62,8 @@ class PagesInBrowserTest {
     Path site = folder.resolve("sample");
     Path sample = Path.of("sample-journal").toAbsolutePath();
     InMemory.Run run =
-        new InMemory(folder).run("publish", sample.toString(), "-o", site.toString());
+        new InMemory(folder)
+            .run("publish", sample.toString(), "-o", site.toString(), "--today", "2026-11-25");
     assertEquals(0, run.code(), run.err());
 
     assertEquals(List.of(), look(site, oneOfEachKind(site)));

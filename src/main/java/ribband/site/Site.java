@@ -134,7 +134,12 @@ public final class Site {
     Map<String, Entry> byFile =
         book.journal().entries().stream()
             .collect(Collectors.toMap(Entry::file, Function.identity()));
-    Bench bench = new Bench(book.words(), book::phaseTitle, book.journal().entries());
+    Bench bench =
+        new Bench(
+            book.words(),
+            book.journal().project().units(),
+            book::phaseTitle,
+            book.journal().entries());
     EntryPage pages = new EntryPage(book, prose, bench, byFile);
     Map<String, String> titles = EntryTitles.of(shown);
     IntStream.range(0, shown.size())

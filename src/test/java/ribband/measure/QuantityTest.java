@@ -83,10 +83,10 @@ class QuantityTest {
     "40, 40",
     "40 ring nails, 40 ring nails",
     "12 board feet, 12 bf",
-    "2 1/2 in x 6 in, 15 in2",
-    "2 in × 8 ft, 192 in2",
-    "1 ft 6 in x 2 ft, 432 in2",
-    "20 cm x 1.5 m, '3,000 cm2'",
+    "2 1/2 in x 6 in, 15 in²",
+    "2 in × 8 ft, 192 in²",
+    "1 ft 6 in x 2 ft, 432 in²",
+    "20 cm x 1.5 m, '3,000 cm²'",
     "2 boxes, 2 boxes"
   })
   void amountsAreReadAndSaid(String written, String said) throws Unreadable {

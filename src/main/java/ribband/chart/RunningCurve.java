@@ -175,7 +175,8 @@ public record RunningCurve(
       boolean onZero = Math.abs(scale.at(0) - y) < 8;
       return new Label(x + 8, onZero ? y - 8 : y + 5, Label.Anchor.START, text);
     }
-    int clear = total.endsFalling() ? y + 22 : y - 10;
+    long before = total.at(total.last().minusDays(days.across(boldWidth(text))));
+    int clear = before > total.total() ? y + 22 : y - 10;
     return new Label(Math.min(x + 8, frame.width()), clear, Label.Anchor.END, text);
   }
 

@@ -52,10 +52,6 @@ record RunningTotal(long carried, NavigableMap<LocalDate, Long> after) {
     return entry == null ? carried : entry.getValue();
   }
 
-  boolean endsFalling() {
-    return total() < at(last().minusDays(1));
-  }
-
   long lowest() {
     return after.values().stream().reduce(carried, Math::min);
   }

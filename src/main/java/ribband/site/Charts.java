@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 import ribband.chart.Caption;
 import ribband.chart.Chart;
@@ -52,7 +53,7 @@ final class Charts {
                 "A bar for each month, stacked by phase, each phase with its own hatching.",
                 monthsSummary()),
             phases,
-            stacked(id -> rows.stream().map(row -> row.phase().id()).toList()),
+            stacked(rows.stream().map(row -> row.phase().id()).toList()),
             Yardstick.hours()));
   }
 
@@ -69,11 +70,10 @@ final class Charts {
         .orElse("No hours yet.");
   }
 
-  private List<StackedMonths.Month> stacked(Function<YearMonth, List<String>> ids) {
+  private List<StackedMonths.Month> stacked(List<String> ids) {
     List<StackedMonths.Month> months = new ArrayList<>();
     for (Row<YearMonth> row : book.ledger().months()) {
-      List<Long> amounts =
-          ids.apply(row.period()).stream().map(id -> row.sums().hoursOf(id).seconds()).toList();
+      List<Long> amounts = ids.stream().map(id -> row.sums().hoursOf(id).seconds()).toList();
       months.add(new StackedMonths.Month(row.period(), amounts));
     }
     return months;
@@ -86,7 +86,6 @@ final class Charts {
     if (row.hours().seconds() == carried.seconds()) {
       return List.of();
     }
-    List<StackedMonths.Month> months = stacked(month -> List.of(id));
     return List.of(
         StackedMonths.chart(
             new Caption(
@@ -98,72 +97,67 @@ final class Charts {
                     : Saying.hoursInWords(carried)
                         + " more were carried in from before this journal."),
             List.of(new StackedMonths.Phase(row.phase().title(), hatch(id))),
-            months,
+            stacked(List.of(id)),
             Yardstick.hours()));
   }
 
   /** The running total of hours. */
   List<Chart<RunningCurve>> runningHours() {
-    List<RunningCurve.Step> steps =
-        book.ledger().nights().entrySet().stream()
-            .map(night -> new RunningCurve.Step(night.getKey(), night.getValue().seconds()))
-            .toList();
-    if (steps.isEmpty()) {
-      return List.of();
-    }
+    List<RunningCurve.Step> steps = new ArrayList<>();
+    book.ledger()
+        .nights()
+        .forEach((date, hours) -> steps.add(new RunningCurve.Step(date, hours.seconds())));
     Hours planned =
         Hours.sum(book.journal().phases().stream().flatMap(p -> p.hours().stream()).toList());
-    List<RunningCurve.Plan> plan =
-        planned.isZero()
-            ? List.of()
-            : List.of(new RunningCurve.Plan(planned.seconds(), "plan " + Saying.hours(planned)));
-    return List.of(
-        RunningCurve.chart(
-            new Caption(
-                "hours-chart",
-                "Running hours",
-                "All hours worked, added up night by night, as one curve.",
-                "She stands at " + Saying.hoursInWords(book.ledger().whole().totalHours()) + "."),
-            book.ledger().carried().totalHours().seconds(),
-            steps,
-            List.of(),
-            plan,
-            Yardstick.hours()));
+    return curve(
+        new Caption(
+            "hours-chart",
+            "Running hours",
+            "All hours worked, added up night by night, as one curve.",
+            "She stands at " + Saying.hoursInWords(book.ledger().whole().totalHours()) + "."),
+        book.ledger().carried().totalHours().seconds(),
+        steps,
+        new RunningCurve.Plan(planned.seconds(), "plan " + Saying.hours(planned)),
+        Yardstick.hours());
   }
 
   /** The running investment. */
   List<Chart<RunningCurve>> runningMoney() {
-    long carried = book.ledger().carried().totalCost().minor();
+    if (!book.showsMoney()) {
+      return List.of();
+    }
     List<RunningCurve.Step> steps = new ArrayList<>();
     for (Spent spent : book.purchases().lines()) {
       spent
           .date()
           .ifPresent(date -> steps.add(new RunningCurve.Step(date, spent.amount().minor())));
     }
-    if (!book.showsMoney() || steps.isEmpty()) {
-      return List.of();
-    }
     Money planned =
         Money.sum(book.journal().phases().stream().flatMap(p -> p.cost().stream()).toList());
-    List<RunningCurve.Plan> plan =
-        planned.isZero()
-            ? List.of()
-            : List.of(
-                new RunningCurve.Plan(
-                    planned.minor(),
-                    "plan " + Saying.moneyRounded(planned, book.words().currency())));
-    return List.of(
-        RunningCurve.chart(
-            new Caption(
-                "money-chart",
-                "Running investment",
-                "All money spent, added up by date, as one curve.",
-                "She has cost " + book.words().money(book.ledger().whole().totalCost()) + "."),
-            carried,
-            steps,
-            List.of(),
-            plan,
-            money()));
+    return curve(
+        new Caption(
+            "money-chart",
+            "Running investment",
+            "All money spent, added up by date, as one curve.",
+            "She has cost " + book.words().money(book.ledger().whole().totalCost()) + "."),
+        book.ledger().carried().totalCost().minor(),
+        steps,
+        new RunningCurve.Plan(
+            planned.minor(), "plan " + Saying.moneyRounded(planned, book.words().currency())),
+        money());
+  }
+
+  private static List<Chart<RunningCurve>> curve(
+      Caption caption,
+      long carried,
+      List<RunningCurve.Step> steps,
+      RunningCurve.Plan plan,
+      Yardstick yardstick) {
+    if (steps.isEmpty()) {
+      return List.of();
+    }
+    List<RunningCurve.Plan> plans = plan.amount() == 0 ? List.of() : List.of(plan);
+    return List.of(RunningCurve.chart(caption, carried, steps, List.of(), plans, yardstick));
   }
 
   private Yardstick money() {
@@ -181,55 +175,48 @@ final class Charts {
 
   /** Hours of each phase beside the plan. */
   List<Chart<PhaseBars>> phaseHours() {
-    List<PhaseBars.Phase> phases =
-        book.ledger().phases().stream()
-            .map(
-                row ->
-                    new PhaseBars.Phase(
-                        row.phase().title(),
-                        hatch(row.phase().id()),
-                        row.hours().seconds(),
-                        row.phase().hours().map(Hours::seconds).stream().toList()))
-            .toList();
-    return phases.isEmpty()
-        ? List.of()
-        : List.of(
-            PhaseBars.chart(
-                new Caption(
-                    "phases-chart",
-                    "Hours by phase",
-                    "A bar for each phase; a mark stands where the plan has it.",
-                    "A mark on a line is the plan of that phase."),
-                phases,
-                Yardstick.hours()));
+    return phaseBars(
+        "phases-chart",
+        "Hours by phase",
+        row -> row.hours().seconds(),
+        row -> row.phase().hours().map(Hours::seconds),
+        Yardstick.hours());
   }
 
   /** Money of each phase beside the plan. */
   List<Chart<PhaseBars>> phaseMoney() {
-    if (!book.showsMoney()) {
-      return List.of();
+    return book.showsMoney()
+        ? phaseBars(
+            "phase-money-chart",
+            "Money by phase",
+            row -> row.cost().minor(),
+            row -> row.phase().cost().map(Money::minor),
+            money())
+        : List.of();
+  }
+
+  private List<Chart<PhaseBars>> phaseBars(
+      String id,
+      String title,
+      ToLongFunction<PhaseRow> actual,
+      Function<PhaseRow, Optional<Long>> plan,
+      Yardstick yardstick) {
+    List<PhaseBars.Phase> phases = new ArrayList<>();
+    for (PhaseRow row : book.ledger().phases()) {
+      phases.add(
+          new PhaseBars.Phase(
+              row.phase().title(),
+              hatch(row.phase().id()),
+              actual.applyAsLong(row),
+              plan.apply(row).stream().toList()));
     }
-    List<PhaseBars.Phase> phases =
-        book.ledger().phases().stream()
-            .map(
-                row ->
-                    new PhaseBars.Phase(
-                        row.phase().title(),
-                        hatch(row.phase().id()),
-                        row.cost().minor(),
-                        row.phase().cost().map(Money::minor).stream().toList()))
-            .toList();
-    return phases.isEmpty()
-        ? List.of()
-        : List.of(
-            PhaseBars.chart(
-                new Caption(
-                    "phase-money-chart",
-                    "Money by phase",
-                    "A bar for each phase; a mark stands where the plan has it.",
-                    "A mark on a line is the plan of that phase."),
-                phases,
-                money()));
+    Caption caption =
+        new Caption(
+            id,
+            title,
+            "A bar for each phase; a mark stands where the plan has it.",
+            "A mark on a line is the plan of that phase.");
+    return phases.isEmpty() ? List.of() : List.of(PhaseBars.chart(caption, phases, yardstick));
   }
 
   /** Where a month's hours went; none where one phase took them all. */

@@ -1,6 +1,5 @@
 package ribband.site;
 
-import java.math.BigInteger;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +11,6 @@ import ribband.chart.RunningCurve;
 import ribband.chart.StackedMonths;
 import ribband.chart.YearOfNights;
 import ribband.journal.Phase;
-import ribband.ledger.Ledger;
 import ribband.ledger.PhaseRow;
 import ribband.ledger.Row;
 import ribband.measure.Hours;
@@ -45,7 +43,7 @@ final class HomePage {
    * @param about the project's own words, made safe; may be empty
    */
   record View(
-      Far far,
+      HowFar far,
       List<ThisMonth> month,
       List<Notices.View> last,
       List<Notices.View> latest,
@@ -59,26 +57,6 @@ final class HomePage {
       String monthsCsv,
       String phasesCsv,
       String about) {}
-
-  /**
-   * How far she is.
-   *
-   * @param planned of all phases that have a plan; empty without one
-   * @param progress 0 to 1000, thousandths of the plan worked; -1 without a plan
-   * @param mark where that is along the drawn hull, 40 to 960
-   * @param said the same in words, for who cannot see the hull
-   * @param since when she was begun, in words; may be empty
-   */
-  record Far(
-      String hours,
-      String sessions,
-      String money,
-      String planned,
-      String share,
-      int progress,
-      int mark,
-      String said,
-      String since) {}
 
   /** The month of the last entry. */
   record ThisMonth(
@@ -111,7 +89,7 @@ final class HomePage {
     Notices notices = new Notices(book, Addresses.HOME);
     Charts charts = new Charts(book);
     return new View(
-        far(),
+        HowFar.of(book),
         thisMonth().stream().toList(),
         notices.of(newest.stream().limit(1).toList(), true),
         notices.of(newest.stream().skip(1).limit(LATEST).toList(), false),
@@ -133,47 +111,6 @@ final class HomePage {
         .map(row -> charts.year(row.period(), Addresses.HOME))
         .stream()
         .toList();
-  }
-
-  private Far far() {
-    Ledger ledger = book.ledger();
-    Hours hours = ledger.whole().totalHours();
-    Hours planned = planned(ledger.phases());
-    Hours worked = workedAgainstPlan(ledger.phases());
-    boolean isPlanned = !planned.isZero();
-    int progress = isPlanned ? thousandths(worked, planned) : -1;
-    return new Far(
-        Saying.hours(hours),
-        Saying.counted(ledger.whole().sessions(), "session", "sessions"),
-        book.showsMoney() ? book.words().money(ledger.whole().totalCost()) : "",
-        isPlanned ? Saying.hours(planned) : "",
-        isPlanned ? Saying.share(worked.seconds(), planned.seconds()) : "",
-        progress,
-        40 + progress * 920 / 1000,
-        Saying.share(worked.seconds(), planned.seconds()) + " of the planned hours are worked",
-        book.journal().project().started().map(day -> "Begun " + Saying.day(day)).orElse(""));
-  }
-
-  private static Hours planned(List<PhaseRow> phases) {
-    return Hours.sum(phases.stream().flatMap(row -> row.phase().hours().stream()).toList());
-  }
-
-  /** Hours beyond a phase's plan bring the boat no nearer to the water. */
-  private static Hours workedAgainstPlan(List<PhaseRow> phases) {
-    List<Hours> worked = new ArrayList<>();
-    for (PhaseRow row : phases) {
-      Optional<Hours> plan = row.phase().hours();
-      plan.ifPresent(p -> worked.add(p.compareTo(row.hours()) < 0 ? p : row.hours()));
-    }
-    return Hours.sum(worked);
-  }
-
-  private static int thousandths(Hours part, Hours whole) {
-    return BigInteger.valueOf(part.seconds())
-        .multiply(BigInteger.valueOf(1000))
-        .divide(BigInteger.valueOf(whole.seconds()))
-        .min(BigInteger.valueOf(1000))
-        .intValue();
   }
 
   private Optional<ThisMonth> thisMonth() {

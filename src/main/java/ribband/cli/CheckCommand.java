@@ -16,6 +16,7 @@ import ribband.ledger.Sheet;
 import ribband.measure.Saying;
 import ribband.problem.Place;
 import ribband.problem.Problem;
+import ribband.problem.Problems;
 
 /** Tells all that is wrong in a journal. */
 @Command(
@@ -51,16 +52,10 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() throws IOException, InterruptedException {
     Format how = Format.read(format);
     ProblemTeller teller = new ProblemTeller(around, options);
-    OpenJournal journal =
-        OpenJournal.open(
-            around,
-            Optional.ofNullable(folder),
-            Optional.empty(),
-            options.today(around.clock()),
-            JournalChecks.ALL);
+    OpenJournal journal = inspected();
     if (how != Format.TABLE) {
       how.print(sheet(journal), around.out());
       return journal.errors() > 0 ? ExitCode.JOURNAL_HAS_ERRORS : ExitCode.DONE;
@@ -71,6 +66,16 @@ final class CheckCommand implements Callable<Integer> {
     teller.tell(journal);
     around.out().println(verdict(journal));
     return ExitCode.DONE;
+  }
+
+  private OpenJournal inspected() throws IOException, InterruptedException {
+    OpenJournal open =
+        OpenJournal.open(
+            around, Optional.ofNullable(folder), Optional.empty(), options.today(around.clock()));
+    Inspection inspection = Inspection.of(open, around.clock().instant());
+    Problems problems = new Problems();
+    inspection.proof().tryOut(new PictureCounter(around, options), problems);
+    return inspection.with(problems).open();
   }
 
   private static String verdict(OpenJournal journal) {

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
 import ribband.journal.Journal;
 import ribband.journal.JournalFolder;
 import ribband.journal.JournalReader;
@@ -31,9 +30,6 @@ record OpenJournal(Journal journal, Path output, List<Problem> problems) {
     problems = List.copyOf(problems);
   }
 
-  /** A check beside those of reading, of pictures or of links. */
-  interface Check extends Function<Journal, List<Problem>> {}
-
   /**
    * Finds and reads a journal.
    *
@@ -44,21 +40,22 @@ record OpenJournal(Journal journal, Path output, List<Problem> problems) {
    * @throws IOException where the disk fails
    */
   static OpenJournal open(
-      Surroundings around,
-      Optional<String> folder,
-      Optional<String> output,
-      LocalDate today,
-      List<Check> checks)
+      Surroundings around, Optional<String> folder, Optional<String> output, LocalDate today)
       throws IOException {
     Path root = folder.isPresent() ? named(around, folder.get()) : nearest(around);
     Path site = output.map(around::path).orElse(root.resolve(DEFAULT_OUTPUT));
     JournalFolder files = JournalFolder.list(root, site);
     refuseUnsayable(around, files.all());
     JournalReader.Read read = JournalReader.read(files, today);
-    Problems problems = new Problems();
-    problems.addAll(read.problems());
-    checks.forEach(check -> problems.addAll(check.apply(read.journal())));
-    return new OpenJournal(read.journal(), site, problems.sorted());
+    return new OpenJournal(read.journal(), site, read.problems());
+  }
+
+  /** The same with more that is wrong. */
+  OpenJournal with(Problems more) {
+    Problems all = new Problems();
+    all.addAll(problems);
+    all.addAll(more.sorted());
+    return new OpenJournal(journal, output, all.sorted());
   }
 
   private static Path named(Surroundings around, String typed) {

@@ -42,6 +42,7 @@ final class Ribband {
         new CommandLine(new Root())
             .addSubcommand(new LayCommand(around))
             .addSubcommand(new CheckCommand(around))
+            .addSubcommand(new PublishCommand(around, version()))
             .addSubcommand(new TallyCommand(around));
     all.getCommandSpec().version(version());
     return all.setOut(around.out())

@@ -92,11 +92,7 @@ final class TallyCommand implements Callable<Integer> {
     }
     OpenJournal open =
         OpenJournal.open(
-            around,
-            Optional.ofNullable(folder),
-            Optional.empty(),
-            options.today(around.clock()),
-            List.of());
+            around, Optional.ofNullable(folder), Optional.empty(), options.today(around.clock()));
     new ProblemTeller(around, options).requireSound(open, ", no figure is told");
     Journal journal = open.journal();
     Optional<Phase> one = Optional.ofNullable(phase).map(id -> phase(journal, id));

@@ -1,0 +1,198 @@
+package ribband.album;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import ribband.album.Shot.Where;
+import ribband.journal.Entry;
+import ribband.journal.FileNames;
+import ribband.journal.Journal;
+import ribband.journal.Photo;
+import ribband.measure.Unreadable;
+import ribband.photo.PictureFacts;
+import ribband.photo.UnfitPicture;
+import ribband.problem.OneLine;
+import ribband.problem.Place;
+import ribband.problem.Problem;
+import ribband.problem.Problems;
+import ribband.prose.Body;
+import ribband.prose.Manuscript;
+import ribband.prose.Mention;
+import ribband.prose.Prose;
+
+/** Parses the words and looks at the pictures of every entry, in parallel. */
+public final class AlbumReader {
+  private static final Comparator<Listed> BY_TIME =
+      Comparator.comparingInt((Listed listed) -> listed.photo().batch())
+          .thenComparing(Listed::taken)
+          .thenComparing(listed -> listed.photo().file());
+
+  private final Journal journal;
+  private final Prose prose;
+  private final PictureLooker looker;
+  private final Set<String> entryFiles;
+
+  private AlbumReader(Journal journal, Prose prose, PictureMemory memory) {
+    this.journal = journal;
+    this.prose = prose;
+    this.looker = new PictureLooker(journal.folder(), memory);
+    this.entryFiles = journal.entries().stream().map(Entry::file).collect(Collectors.toSet());
+  }
+
+  /**
+   * Reads the words and pictures of a journal.
+   *
+   * @param problems gets what is wrong with them
+   */
+  public static Album read(Journal journal, Prose prose, PictureMemory memory, Problems problems) {
+    return new AlbumReader(journal, prose, memory).read(problems);
+  }
+
+  private record OneLeaf(Leaf leaf, List<Problem> problems) {}
+
+  private Album read(Problems problems) {
+    List<OneLeaf> leaves = journal.entries().parallelStream().map(this::leaf).toList();
+    leaves.forEach(leaf -> problems.addAll(leaf.problems()));
+    Optional<Manuscript> about =
+        journal.project().site().about().map(file -> about(file, problems));
+    return new Album(journal, leaves.stream().map(OneLeaf::leaf).toList(), about);
+  }
+
+  private Manuscript about(String file, Problems problems) {
+    try {
+      String text = Files.readString(journal.folder().path(file), StandardCharsets.UTF_8);
+      Manuscript words = prose.read(new Body(file, 1, text), problems);
+      words.mentions().forEach(mention -> checkLink(file, mention, problems));
+      return words;
+    } catch (java.nio.charset.CharacterCodingException e) {
+      problems.error(Place.of(file), "is not UTF-8; save it as UTF-8");
+      return prose.read(new Body(file, 1, ""), new Problems());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private OneLeaf leaf(Entry entry) {
+    Problems problems = new Problems();
+    Manuscript words = prose.read(new Body(entry.file(), entry.textLine(), entry.text()), problems);
+    Map<String, Shot> shots = new LinkedHashMap<>();
+    listed(entry, problems).forEach(shot -> shots.put(shot.file(), shot));
+    for (Mention mention : words.mentions()) {
+      if (mention.kind() == Mention.Kind.PICTURE) {
+        inText(entry, mention, problems)
+            .ifPresent(shot -> shots.merge(shot.file(), shot, AlbumReader::asInText));
+      } else {
+        checkLink(entry.file(), mention, problems);
+      }
+    }
+    Leaf leaf = new Leaf(entry, words, List.copyOf(shots.values()));
+    return new OneLeaf(leaf, problems.sorted());
+  }
+
+  private record Listed(Photo photo, PictureFacts facts) {
+    LocalDateTime taken() {
+      return facts.taken().orElse(LocalDateTime.MAX);
+    }
+
+    Shot shot() {
+      return new Shot(
+          photo.file(),
+          facts,
+          photo.caption(),
+          photo.alt(),
+          photo.cover(),
+          Where.LISTED,
+          photo.place());
+    }
+  }
+
+  private List<Shot> listed(Entry entry, Problems problems) {
+    List<Listed> listed = new ArrayList<>();
+    for (Photo photo : entry.photos()) {
+      look(photo.file(), photo.file(), photo.place(), problems)
+          .ifPresent(facts -> listed.add(new Listed(photo, facts)));
+    }
+    return listed.stream().sorted(BY_TIME).map(Listed::shot).toList();
+  }
+
+  private Optional<PictureFacts> look(String file, String named, Place place, Problems problems) {
+    try {
+      return Optional.of(looker.facts(file));
+    } catch (UnfitPicture e) {
+      problems.error(place, told(named, e));
+      return Optional.empty();
+    }
+  }
+
+  /** How a picture that cannot be shown is told. */
+  static String told(String named, UnfitPicture unfit) {
+    return "picture " + OneLine.quote(named) + " " + unfit.getMessage();
+  }
+
+  private Optional<Shot> inText(Entry entry, Mention mention, Problems problems) {
+    try {
+      String file = FileNames.picture(journal.folder(), entry.file(), mention.path());
+      Optional<String> words =
+          mention.words().isBlank() ? Optional.empty() : Optional.of(mention.words());
+      return look(file, mention.path(), mention.place(), problems)
+          .map(facts -> new Shot(file, facts, words, words, false, Where.IN_TEXT, mention.place()));
+    } catch (Unreadable e) {
+      problems.error(
+          mention.place(),
+          "picture " + OneLine.quote(mention.path()) + " " + e.wrong() + "; " + e.cure());
+      return Optional.empty();
+    }
+  }
+
+  private static Shot asInText(Shot listed, Shot inText) {
+    return new Shot(
+        listed.file(),
+        listed.facts(),
+        listed.caption().or(inText::caption),
+        listed.alt().or(inText::alt),
+        listed.cover(),
+        Where.IN_TEXT,
+        listed.place());
+  }
+
+  /** spec: a relative link to another journal file that is no entry is a warning and stays text. */
+  private void checkLink(String from, Mention mention, Problems problems) {
+    if (mention.kind() != Mention.Kind.LINK || !mention.isRelative()) {
+      return;
+    }
+    Optional<String> file = FileNames.linked(journal.folder(), from, mention.path());
+    if (file.isEmpty()) {
+      problems.warning(
+          mention.place(),
+          "the link to "
+              + OneLine.quote(mention.path())
+              + " leads to no file of the journal and stays text; "
+              + journal
+                  .folder()
+                  .nearest(mention.path(), List.of(folderOf(from), ""))
+                  .map(near -> "did you mean " + OneLine.quote(near) + "?")
+                  .orElse("write the name of an entry's file, as 2026-03-14-scarf.md"));
+    } else if (!entryFiles.contains(file.get())) {
+      problems.warning(
+          mention.place(),
+          "the link to "
+              + OneLine.quote(mention.path())
+              + " leads to a file that is no entry, so it is not published and stays text; link to"
+              + " an entry or leave the link out");
+    }
+  }
+
+  private static String folderOf(String file) {
+    return file.contains("/") ? file.substring(0, file.lastIndexOf('/')) : "";
+  }
+}

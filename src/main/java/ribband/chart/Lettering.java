@@ -1,0 +1,41 @@
+package ribband.chart;
+
+/**
+ * How much room lettering takes. The page's font is not known here: widths are a high guess that
+ * keeps labels apart.
+ */
+final class Lettering {
+  /** From base line to base line. */
+  static final int LINE = 18;
+
+  private static final int NARROW = 8;
+  private static final int FULL = 14;
+
+  private Lettering() {}
+
+  static int width(String text) {
+    return text.codePoints().map(Lettering::width).sum();
+  }
+
+  private static int width(int codePoint) {
+    return codePoint >= 0x1100 && codePoint < 0x2000 || codePoint >= 0x2E80 ? FULL : NARROW;
+  }
+
+  /** The text, cut with an ellipsis where it is wider than the room. */
+  static String fit(String text, int room) {
+    if (width(text) <= room) {
+      return text;
+    }
+    StringBuilder kept = new StringBuilder();
+    int[] points = text.codePoints().toArray();
+    int used = NARROW;
+    for (int point : points) {
+      used += width(point);
+      if (used > room) {
+        break;
+      }
+      kept.appendCodePoint(point);
+    }
+    return kept.toString().strip() + "…";
+  }
+}

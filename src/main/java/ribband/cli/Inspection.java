@@ -1,0 +1,39 @@
+package ribband.cli;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import ribband.album.Album;
+import ribband.album.AlbumReader;
+import ribband.album.KeptPictures;
+import ribband.album.PictureProof;
+import ribband.memory.Memory;
+import ribband.photo.PrintRun;
+import ribband.problem.Problems;
+import ribband.prose.Prose;
+
+/**
+ * A journal with its words parsed and its pictures looked at, for {@code check} and {@code publish}
+ * alike.
+ *
+ * @param open with what is wrong in words and pictures added
+ * @param memory of earlier runs; to be saved by who may write
+ */
+record Inspection(OpenJournal open, Album album, Prose prose, PictureProof proof, Memory memory) {
+  private static final String MEMORY = "pictures";
+  private static final String WORK_FOLDER = ".ribband";
+
+  static Inspection of(OpenJournal open, Instant now) {
+    Path folder = open.output().toAbsolutePath().normalize().resolveSibling(WORK_FOLDER);
+    Memory memory = Memory.load(folder.resolve(MEMORY), "1");
+    KeptPictures kept = new KeptPictures(open.journal().folder(), memory, now);
+    Prose prose = new Prose();
+    Problems problems = new Problems();
+    Album album = AlbumReader.read(open.journal(), prose, kept, problems);
+    PictureProof proof = new PictureProof(album, kept, PrintRun.onThisMachine());
+    return new Inspection(open.with(problems), album, prose, proof, memory);
+  }
+
+  Inspection with(Problems more) {
+    return new Inspection(open.with(more), album, prose, proof, memory);
+  }
+}

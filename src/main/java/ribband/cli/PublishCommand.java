@@ -1,0 +1,175 @@
+package ribband.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import ribband.album.Album;
+import ribband.ledger.Ledger;
+import ribband.measure.Saying;
+import ribband.photo.PictureFacts;
+import ribband.press.Press;
+import ribband.press.PressBusy;
+import ribband.press.PressRefused;
+import ribband.press.Published;
+import ribband.problem.Problems;
+import ribband.site.Site;
+
+/** Draws the site and puts it in place, all of it or nothing. */
+@Command(
+    name = "publish",
+    header = "Make the site, or bring it up to date",
+    description =
+        "Writes only what has changed since the last time, and only what it once wrote itself. A"
+            + " journal with errors leaves the site as it stands.",
+    footer = {
+      "  ribband publish                 into site/ in the journal's folder",
+      "  ribband publish -o ~/www/boat   into another folder, empty or published before"
+    })
+final class PublishCommand implements Callable<Integer> {
+  private final Surroundings around;
+  private final String release;
+
+  @Parameters(
+      paramLabel = "JOURNAL",
+      arity = "0..1",
+      description = "its folder; without it the nearest one upward with a project.yaml")
+  private String folder;
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "DIR",
+      description = "the site's folder; without it site/ in the journal's")
+  private String output;
+
+  @Mixin private Common options;
+
+  PublishCommand(Surroundings around, String release) {
+    this.around = around;
+    this.release = release.substring(0, release.indexOf(','));
+  }
+
+  @Override
+  public Integer call() throws IOException, InterruptedException {
+    Instant began = around.clock().instant();
+    OpenJournal open =
+        OpenJournal.open(
+            around,
+            Optional.ofNullable(folder),
+            Optional.ofNullable(output),
+            options.today(around.clock()));
+    Inspection inspection = Inspection.of(open, began);
+    if (inspection.open().errors() > 0) {
+      // Bad pictures are told in the same run, though nothing will be printed.
+      inspection = proven(inspection);
+      requireSound(inspection.open());
+    }
+    try (Press press = Press.open(open.output(), open.journal().folder().root())) {
+      Inspection printed = print(inspection, press);
+      requireSound(printed.open());
+      Ledger ledger = Ledger.of(open.journal());
+      int pages = Site.draw(printed.album(), ledger, printed.prose(), release, press::put);
+      Published published = press.finish();
+      printed.memory().save();
+      tell(printed.album(), ledger, pages, published, open.output(), began);
+    } catch (PressRefused e) {
+      throw Refusal.wrongUsage(e.getMessage());
+    } catch (PressBusy e) {
+      throw Refusal.surroundings(e.getMessage());
+    }
+    return ExitCode.DONE;
+  }
+
+  private void requireSound(OpenJournal open) {
+    new ProblemTeller(around, options).requireSound(open, ", nothing was published");
+  }
+
+  private Inspection proven(Inspection inspection) throws IOException, InterruptedException {
+    Problems problems = new Problems();
+    inspection.proof().tryOut(new PictureCounter(around, options), problems);
+    return inspection.with(problems);
+  }
+
+  /** Makes the prints that the site does not hold yet. */
+  private Inspection print(Inspection inspection, Press press)
+      throws IOException, InterruptedException {
+    List<String> held = new ArrayList<>();
+    Set<String> missing = new HashSet<>();
+    List<PictureFacts> pictures = Site.picturesOf(inspection.album());
+    for (PictureFacts facts : pictures) {
+      List<String> paths = Site.printPaths(facts);
+      boolean all = true;
+      for (String path : paths) {
+        all &= press.holds(path);
+      }
+      if (all) {
+        held.addAll(paths);
+      } else {
+        missing.add(facts.digest());
+      }
+    }
+    Problems problems = new Problems();
+    inspection
+        .proof()
+        .print(
+            facts -> missing.contains(facts.digest()),
+            press.staging(),
+            new PictureCounter(around, options),
+            problems);
+    if (problems.errors() == 0) {
+      for (String path : held) {
+        press.keep(path);
+      }
+      for (PictureFacts facts : pictures) {
+        if (missing.contains(facts.digest())) {
+          for (String path : Site.printPaths(facts)) {
+            press.putFile(path, press.staging().resolve(Path.of(path).getFileName()));
+          }
+        }
+      }
+    }
+    return inspection.with(problems);
+  }
+
+  private void tell(
+      Album album, Ledger ledger, int pages, Published published, Path site, Instant began) {
+    List<String> done = new ArrayList<>();
+    done.add(Saying.counted(album.journal().entries().size(), "entry", "entries"));
+    done.add(Saying.counted(Site.picturesOf(album).size(), "picture", "pictures"));
+    done.add(Saying.counted(pages, "page", "pages"));
+    done.add(Saying.hoursInWords(ledger.whole().totalHours()));
+    if (!ledger.whole().totalCost().isZero()) {
+      done.add(Saying.money(ledger.whole().totalCost(), album.journal().project().currency()));
+    }
+    around.out().println(String.join(", ", done));
+    around
+        .out()
+        .println(
+            Saying.counted(published.written(), "file", "files")
+                + " written, "
+                + Saying.count(published.unchanged())
+                + " unchanged, "
+                + Saying.count(published.removed())
+                + " removed, in "
+                + seconds(Duration.between(began, around.clock().instant())));
+    for (String path : published.left()) {
+      around.err().println(path + " was changed by another hand since, and is left as it is");
+    }
+    around.out().println(site.resolve("index.html"));
+  }
+
+  private static String seconds(Duration took) {
+    long tenths = Math.max(0, (took.toMillis() + 50) / 100);
+    return tenths / 10 + "." + tenths % 10 + " s";
+  }
+}

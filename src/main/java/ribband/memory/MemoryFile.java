@@ -1,0 +1,96 @@
+package ribband.memory;
+
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.BufferUnderflowException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.zip.CRC32;
+
+/**
+ * A memory as bytes: a mark, the version, the number of pairs, the pairs, and a CRC-32 of all
+ * before it. A text is its length in bytes (32 bits), then UTF-8.
+ */
+final class MemoryFile {
+  private static final String MARK = "ribband memory 1\n";
+
+  /** More than ten years of nights with pictures take; a larger file is none of ours. */
+  private static final long LARGEST = 256L << 20;
+
+  private MemoryFile() {}
+
+  static byte[] bytes(String version, SortedMap<String, String> pairs) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (DataOutputStream out = new DataOutputStream(bytes)) {
+      text(out, MARK);
+      text(out, version);
+      out.writeInt(pairs.size());
+      for (Map.Entry<String, String> pair : pairs.entrySet()) {
+        text(out, pair.getKey());
+        text(out, pair.getValue());
+      }
+      out.writeInt(sum(bytes.toByteArray(), bytes.size()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void text(DataOutputStream out, String text) throws IOException {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    out.writeInt(bytes.length);
+    out.write(bytes);
+  }
+
+  /** The pairs of a file; none where it is not one of ours, whole and of this version. */
+  static Map<String, String> read(Path file, String version) {
+    try {
+      if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
+        return Map.of();
+      }
+      byte[] bytes = Files.readAllBytes(file);
+      int end = bytes.length - Integer.BYTES;
+      if (end < 0 || ByteBuffer.wrap(bytes).getInt(end) != sum(bytes, end)) {
+        return Map.of();
+      }
+      return pairs(ByteBuffer.wrap(bytes, 0, end), version);
+    } catch (IOException | BufferUnderflowException | IllegalArgumentException e) {
+      return Map.of();
+    }
+  }
+
+  private static Map<String, String> pairs(ByteBuffer in, String version) {
+    if (!text(in).equals(MARK) || !text(in).equals(version)) {
+      return Map.of();
+    }
+    int count = in.getInt();
+    Map<String, String> pairs = new HashMap<>();
+    for (int i = 0; i < count; i++) {
+      pairs.put(text(in), text(in));
+    }
+    return Map.copyOf(pairs);
+  }
+
+  private static String text(ByteBuffer in) {
+    int length = in.getInt();
+    if (length < 0 || length > in.remaining()) {
+      throw new BufferUnderflowException();
+    }
+    String text = new String(in.array(), in.position(), length, StandardCharsets.UTF_8);
+    in.position(in.position() + length);
+    return text;
+  }
+
+  private static int sum(byte[] bytes, int length) {
+    CRC32 sum = new CRC32();
+    sum.update(bytes, 0, length);
+    return (int) sum.getValue();
+  }
+}

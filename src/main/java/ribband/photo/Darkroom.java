@@ -1,0 +1,131 @@
+package ribband.photo;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Locale;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.plugins.jpeg.JPEGImageWriteParam;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+import net.coobird.thumbnailator.Thumbnails;
+
+/**
+ * Makes the prints of a picture: JPEGs of several widths, upright, without any metadata. Keeps
+ * nothing between calls and may be shared.
+ */
+public final class Darkroom {
+  /** Changes whenever the look of a print would; a part of each print's name. */
+  public static final String RECIPE = "480 960 1600, quality 0.82, recipe 1";
+
+  private static final float QUALITY = 0.82f;
+  private static final int STEM_DIGITS = 20;
+
+  /** What the names of all prints of this picture begin with: 20 hex digits. */
+  public static String stem(PictureFacts facts) {
+    String made = facts.digest() + "\n" + RECIPE;
+    return Original.sha256(made.getBytes(StandardCharsets.UTF_8)).substring(0, STEM_DIGITS);
+  }
+
+  /** The file name of one print: {@code <stem>-<width>.jpg}. */
+  public static String fileName(PictureFacts facts, PrintSize size) {
+    return stem(facts) + "-" + size.width() + ".jpg";
+  }
+
+  /**
+   * Writes all prints of a picture into a folder. The picture is decoded once; the largest print
+   * comes from it, each smaller one from the next larger.
+   *
+   * @param folder exists; a print that is there already is replaced
+   * @return the sizes written, smallest first
+   * @throws UnfitPicture where pixels are missing or damaged, or the file is no longer the one the
+   *     facts tell of; nothing is written then
+   * @throws IOException where the file cannot be read or the folder not be written
+   */
+  public List<PrintSize> print(Path file, PictureFacts facts, Path folder)
+      throws UnfitPicture, IOException {
+    List<PrintSize> sizes = PrintSize.of(facts);
+    int largest = sizes.size() - 1;
+    BufferedImage image = largest(file, facts, sizes.get(largest));
+    for (int i = largest; i >= 0; i--) {
+      PrintSize size = sizes.get(i);
+      image = i == largest ? image : scale(image, facts, size);
+      write(encode(Turning.upright(image, facts.orientation())), folder, fileName(facts, size));
+    }
+    return sizes;
+  }
+
+  /** The full picture's pixels are let go of on return. */
+  private static BufferedImage largest(Path file, PictureFacts facts, PrintSize size)
+      throws UnfitPicture, IOException {
+    Negative negative = Decoder.decode(Original.read(file, facts), facts.kind());
+    BufferedImage image = scale(negative.pixels(), facts, size);
+    negative.profile().ifPresent(icc -> Colours.toSrgb(image, icc));
+    return image;
+  }
+
+  /** Scales in the stored position: turning is cheap on the small picture, dear on the large. */
+  private static BufferedImage scale(BufferedImage image, PictureFacts facts, PrintSize size)
+      throws IOException {
+    boolean sideways = facts.liesOnItsSide();
+    return Thumbnails.of(image)
+        .forceSize(sideways ? size.height() : size.width(), sideways ? size.width() : size.height())
+        .imageType(BufferedImage.TYPE_INT_RGB)
+        .asBufferedImage();
+  }
+
+  private static byte[] encode(BufferedImage image) throws IOException {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+      writer.setOutput(out);
+      JPEGImageWriteParam how = new JPEGImageWriteParam(Locale.ROOT);
+      how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+      how.setCompressionQuality(QUALITY);
+      how.setOptimizeHuffmanTables(true);
+      writer.write(null, new IIOImage(image, null, null), how);
+    } finally {
+      writer.dispose();
+    }
+    return bytes.toByteArray();
+  }
+
+  /** Whole or not at all, also when the power fails: a half print would never be made again. */
+  private static void write(byte[] bytes, Path folder, String name) throws IOException {
+    Path part =
+        folder.resolve(
+            "."
+                + name
+                + "."
+                + ProcessHandle.current().pid()
+                + "."
+                + Thread.currentThread().getId());
+    try {
+      try (FileChannel out =
+          FileChannel.open(
+              part,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.TRUNCATE_EXISTING,
+              StandardOpenOption.WRITE)) {
+        ByteBuffer rest = ByteBuffer.wrap(bytes);
+        while (rest.hasRemaining()) {
+          out.write(rest);
+        }
+        out.force(true);
+      }
+      Files.move(part, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+    } finally {
+      Files.deleteIfExists(part);
+    }
+  }
+}

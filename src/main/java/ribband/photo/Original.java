@@ -1,0 +1,68 @@
+package ribband.photo;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/**
+ * A picture file read once, so that its digest, its header and its pixels come from the same bytes.
+ *
+ * @param bytes the whole file; never changed
+ * @param digest SHA-256 of the bytes, hex
+ */
+record Original(byte[] bytes, String digest) {
+  static final long MOST_BYTES = 200_000_000;
+
+  /**
+   * @throws UnfitPicture where the file is empty, too large or no regular file
+   * @throws IOException where it cannot be read
+   */
+  static Original read(Path file) throws UnfitPicture, IOException {
+    // A pipe or device would block on opening; a missing file is an IOException further down.
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      throw new UnfitPicture(
+          Files.isDirectory(file)
+              ? "is a folder; name the pictures in it"
+              : "is no regular file; copy the picture itself here");
+    }
+    long size = Files.size(file);
+    if (size == 0) {
+      throw new UnfitPicture("is empty; copy it again from the camera");
+    }
+    if (size > MOST_BYTES) {
+      throw new UnfitPicture("is larger than 200 MB; save it smaller");
+    }
+    byte[] bytes = new byte[(int) size];
+    try (InputStream in = Files.newInputStream(file)) {
+      if (in.readNBytes(bytes, 0, bytes.length) < bytes.length || in.read() >= 0) {
+        throw changed();
+      }
+    }
+    return new Original(bytes, sha256(bytes));
+  }
+
+  /** Reads the file that the facts were taken from, and no other. */
+  static Original read(Path file, PictureFacts facts) throws UnfitPicture, IOException {
+    Original original = read(file);
+    if (!original.digest.equals(facts.digest())) {
+      throw changed();
+    }
+    return original;
+  }
+
+  static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private static UnfitPicture changed() {
+    return new UnfitPicture("changed while it was read; run again when it is whole");
+  }
+}

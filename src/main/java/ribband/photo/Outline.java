@@ -1,0 +1,33 @@
+package ribband.photo;
+
+import java.util.Optional;
+
+/** The build of a picture file as far as its bytes show it without decoding. */
+sealed interface Outline permits JpegOutline, PngOutline {
+  /** Px, as stored. */
+  int width();
+
+  /** Px, as stored. */
+  int height();
+
+  /** The TIFF block that holds the EXIF tags. */
+  Optional<byte[]> exif();
+
+  /** The ICC profile. */
+  Optional<byte[]> profile();
+
+  /** The file without what its pixels do not need and the decoder might stumble over. */
+  byte[] pixels();
+
+  /**
+   * Walks the file from its first to its last mark.
+   *
+   * @throws UnfitPicture where marks are missing or wrong, or the picture is too large to decode
+   */
+  static Outline of(PictureKind kind, byte[] bytes) throws UnfitPicture {
+    return switch (kind) {
+      case JPEG -> JpegOutline.of(bytes);
+      case PNG -> PngOutline.of(bytes);
+    };
+  }
+}

@@ -1,0 +1,25 @@
+package ribband.press;
+
+import java.io.IOException;
+import java.nio.file.Path;
+
+/**
+ * The calls by which the press changes a disk, in one place, so that a test can let any of them
+ * fail. Every {@link IOException} names the path.
+ */
+interface Disk {
+  /** Makes a folder and those above it; one that is there is fine. */
+  void makeFolder(Path folder) throws IOException;
+
+  /** Writes a new file, down to the disk. */
+  void write(Path file, byte[] content) throws IOException;
+
+  /** Brings a file or a folder's names down to the disk. */
+  void force(Path path) throws IOException;
+
+  /** Moves a file over another in one step. */
+  void move(Path from, Path to) throws IOException;
+
+  /** Deletes a file or an empty folder. */
+  void delete(Path path) throws IOException;
+}

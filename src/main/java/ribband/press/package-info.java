@@ -1,0 +1,26 @@
+/**
+ * Writing a site: only what changed, whole or not at all, never over what is not its own. Enters:
+ * the bytes of every file, under its path in the site. Leaves: the output folder, and in it {@code
+ * site-files.txt}, the list of what the tool wrote there. Start at {@link ribband.press.Press}.
+ *
+ * <p>What is in the list is the tool's; anything else in the folder is not, and is neither written
+ * over nor removed. So the list has to tell the truth whenever a run is killed:
+ *
+ * <ol>
+ *   <li>Every changed file is written to the staging folder in {@code .ribband/} beside the output
+ *       and brought down to the disk. The site has not been touched.
+ *   <li>A foreign file, folder or link where the site needs a file ends the run here.
+ *   <li>A list of the old files and the new ones together is put in place, a path with its old hash
+ *       and its new one. From here on nothing the tool puts can be taken for somebody else's.
+ *   <li>Each changed file is moved into place in one step: assets and pictures, entry pages, other
+ *       pages, then the first page, the feeds and the tables. What a page shows is there before it.
+ *   <li>Files that only the old list names are removed if their hash is still one listed for them,
+ *       else left alone; then the folders that this left empty.
+ *   <li>The list of the new site alone is put in place.
+ * </ol>
+ *
+ * <p>Killed before step 3 the old site stands. Killed later, each file is whole, old or new, and
+ * the next run reads the joint list, compares every file with what it wants by hash, and does the
+ * steps that are left. Nothing in {@code .ribband/} is needed for that.
+ */
+package ribband.press;

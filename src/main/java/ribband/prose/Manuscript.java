@@ -1,0 +1,83 @@
+package ribband.prose;
+
+import com.vladsch.flexmark.util.ast.Document;
+import java.util.List;
+import java.util.Optional;
+
+/** A parsed text: what it mentions and says; {@link Prose#html} shows it. */
+public final class Manuscript {
+  private final String file;
+  private final Optional<Document> document;
+  private final Findings findings;
+  private final List<Mention> mentions;
+  private final List<String> blocks;
+  private final List<String> paragraphs;
+
+  Manuscript(String file, Document document, Findings findings) {
+    this.file = file;
+    this.document = Optional.of(document);
+    this.findings = findings;
+    mentions = List.copyOf(findings.mentions);
+    blocks = Words.blocks(document);
+    paragraphs = Words.paragraphs(document);
+  }
+
+  private Manuscript(String file) {
+    this.file = file;
+    document = Optional.empty();
+    findings = new Findings();
+    mentions = List.of();
+    blocks = List.of();
+    paragraphs = List.of();
+  }
+
+  /** What stands in for a text that could not be read. */
+  static Manuscript blank(String file) {
+    return new Manuscript(file);
+  }
+
+  /**
+   * The links and pictures of the text as it is shown, notes last; without those that were dropped
+   * with a problem.
+   */
+  public List<Mention> mentions() {
+    return mentions;
+  }
+
+  /** The plain words, one line a paragraph, heading, list item, table row or piece of code. */
+  public String words() {
+    return String.join("\n", blocks);
+  }
+
+  /**
+   * The first paragraphs as plain words on one line, cut at the end of a word, then {@code …}.
+   *
+   * @param atMost the longest result, in characters (code points), the {@code …} included; at least
+   *     2
+   */
+  public String opening(int atMost) {
+    if (atMost < 2) {
+      throw new IllegalArgumentException("opening of " + atMost);
+    }
+    String all = String.join(" ", paragraphs);
+    if (all.codePointCount(0, all.length()) <= atMost) {
+      return all;
+    }
+    String cut = all.substring(0, all.offsetByCodePoints(0, atMost - 1));
+    boolean betweenWords = all.charAt(cut.length()) == ' ';
+    int lastGap = cut.lastIndexOf(' ');
+    return (betweenWords || lastGap < 1 ? cut : cut.substring(0, lastGap)).strip() + "…";
+  }
+
+  String file() {
+    return file;
+  }
+
+  Optional<Document> document() {
+    return document;
+  }
+
+  Findings findings() {
+    return findings;
+  }
+}

@@ -1,0 +1,62 @@
+package ribband.site;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.YearMonth;
+import ribband.journal.Entry;
+import ribband.photo.Darkroom;
+import ribband.photo.PictureFacts;
+import ribband.photo.PrintSize;
+
+/** Where each page and file of the site stands: paths from its root, with slashes, not encoded. */
+final class Addresses {
+  static final String HOME = "index.html";
+  static final String MONEY = "money.html";
+  static final String RECORDS = "records.html";
+  static final String PICTURES = "pictures.html";
+  static final String MONTHS_CSV = "months.csv";
+  static final String PHASES_CSV = "phases.csv";
+
+  private Addresses() {}
+
+  static String entry(Entry entry) {
+    return "entries/" + entry.address() + ".html";
+  }
+
+  static String month(YearMonth month) {
+    return "months/" + month + ".html";
+  }
+
+  static String phase(String id) {
+    return "phases/" + safe(id) + ".html";
+  }
+
+  static String print(PictureFacts facts, PrintSize size) {
+    return "pictures/" + Darkroom.fileName(facts, size);
+  }
+
+  /** Spaces and slashes have no place in a file name that people type. */
+  private static String safe(String id) {
+    return id.replaceAll("[^\\p{L}\\p{M}\\p{N}._-]+", "-");
+  }
+
+  /**
+   * A link from one page to a path of the site.
+   *
+   * @param from the page's own path
+   * @return relative and percent-encoded
+   */
+  static String href(String from, String to) {
+    String up = "../".repeat((int) from.chars().filter(c -> c == '/').count());
+    StringBuilder href = new StringBuilder(up);
+    int hash = to.indexOf('#');
+    String path = hash < 0 ? to : to.substring(0, hash);
+    String separator = "";
+    for (String part : path.split("/", -1)) {
+      href.append(separator)
+          .append(URLEncoder.encode(part, StandardCharsets.UTF_8).replace("+", "%20"));
+      separator = "/";
+    }
+    return href + (hash < 0 ? "" : to.substring(hash));
+  }
+}

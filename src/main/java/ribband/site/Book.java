@@ -1,0 +1,85 @@
+package ribband.site;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import ribband.album.Album;
+import ribband.album.Leaf;
+import ribband.journal.Entry;
+import ribband.journal.Journal;
+import ribband.journal.Phase;
+import ribband.journal.SiteSettings.MoneyShown;
+import ribband.ledger.Ledger;
+import ribband.ledger.PhaseRow;
+import ribband.ledger.Purchases;
+import ribband.ledger.Records;
+import ribband.ledger.Row;
+
+/** All that pages read from: the album and everything reckoned from its journal. */
+record Book(
+    Album album, Ledger ledger, Records records, Purchases purchases, Words words, String release) {
+
+  static Book of(Album album, Ledger ledger, String release) {
+    Journal journal = album.journal();
+    boolean shown = journal.project().site().money() == MoneyShown.SHOWN;
+    return new Book(
+        album,
+        ledger,
+        Records.of(ledger),
+        Purchases.of(journal),
+        new Words(journal.project().currency(), shown),
+        release);
+  }
+
+  Journal journal() {
+    return album.journal();
+  }
+
+  boolean showsMoney() {
+    return words.shown() && purchases.lines().size() > 0;
+  }
+
+  /** Leaves that may be shown, the newest first. */
+  List<Leaf> newestFirst() {
+    List<Leaf> leaves = new java.util.ArrayList<>(album.shown());
+    java.util.Collections.reverse(leaves);
+    return leaves;
+  }
+
+  /** Leaves that may be shown, by month, in order. */
+  Map<YearMonth, List<Leaf>> shownByMonth() {
+    return album.shown().stream()
+        .collect(
+            Collectors.groupingBy(
+                leaf -> YearMonth.from(leaf.entry().date()),
+                LinkedHashMap::new,
+                Collectors.toList()));
+  }
+
+  String phaseTitle(String id) {
+    return phase(id).map(Phase::title).orElse(id);
+  }
+
+  Optional<Phase> phase(String id) {
+    return ledger.phases().stream()
+        .map(PhaseRow::phase)
+        .filter(phase -> phase.id().equals(id))
+        .findFirst()
+        .or(() -> journal().phases().stream().filter(phase -> phase.id().equals(id)).findFirst());
+  }
+
+  Optional<Row<YearMonth>> month(YearMonth month) {
+    return ledger.months().stream().filter(row -> row.period().equals(month)).findFirst();
+  }
+
+  /** The public entry of a night, if it has just one page to lead to. */
+  Map<LocalDate, Entry> firstEntryOfDay() {
+    return album.shown().stream()
+        .map(Leaf::entry)
+        .collect(Collectors.toMap(Entry::date, entry -> entry, (first, second) -> first));
+  }
+}

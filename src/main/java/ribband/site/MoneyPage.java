@@ -1,0 +1,149 @@
+package ribband.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import ribband.journal.Purchase;
+import ribband.ledger.PerHour;
+import ribband.ledger.PhaseRow;
+import ribband.ledger.Purchases.Spent;
+import ribband.measure.Hours;
+import ribband.measure.Money;
+import ribband.measure.Saying;
+
+/** The running investment: every purchase by date, by phase, by supplier. */
+final class MoneyPage {
+  private final Book book;
+
+  MoneyPage(Book book) {
+    this.book = book;
+  }
+
+  /** What the template shows. */
+  record View(
+      String total,
+      String sentence,
+      List<Line> lines,
+      List<PhaseLine> phases,
+      List<Share> suppliers) {}
+
+  /**
+   * An amount.
+   *
+   * @param date for machines; empty where it is no single day
+   * @param href the entry it stands in; empty for none
+   */
+  record Line(
+      String date,
+      String day,
+      String what,
+      String href,
+      String from,
+      String phase,
+      String amount,
+      boolean refund,
+      String running) {}
+
+  /** A phase's money beside its plan. */
+  record PhaseLine(String title, String href, String actual, String plan, String left) {}
+
+  /** A part of the whole. */
+  record Share(String title, String amount, String share) {}
+
+  View view() {
+    Money total = book.ledger().whole().totalCost();
+    return new View(
+        book.words().money(total), sentence(total), lines(), phases(), suppliers(total));
+  }
+
+  private String sentence(Money total) {
+    Hours hours = book.ledger().whole().totalHours();
+    String perHour =
+        PerHour.of(total, hours)
+            .map(each -> ", " + book.words().money(each) + " for each hour of work")
+            .orElse("");
+    return book.words().money(total) + " has gone into the boat" + perHour + ".";
+  }
+
+  private List<Line> lines() {
+    List<Line> lines = new ArrayList<>();
+    for (Spent spent : book.purchases().lines()) {
+      lines.add(
+          new Line(
+              spent.kind() == ribband.ledger.Purchases.Kind.PRIVATE
+                  ? ""
+                  : spent.date().map(Object::toString).orElse(""),
+              day(spent),
+              what(spent),
+              spent
+                  .entry()
+                  .map(e -> Addresses.href(Addresses.MONEY, Addresses.entry(e)))
+                  .orElse(""),
+              spent.from().orElse(""),
+              spent.phase().map(book::phaseTitle).orElse(""),
+              book.words().money(spent.amount()),
+              spent.amount().isNegative(),
+              book.words().money(spent.running())));
+    }
+    return lines;
+  }
+
+  private static String day(Spent spent) {
+    return switch (spent.kind()) {
+      case CARRIED -> "Before";
+      case PRIVATE -> spent.date().map(d -> Saying.month(java.time.YearMonth.from(d))).orElse("");
+      case ITEM, REST -> spent.date().map(Saying::day).orElse("");
+    };
+  }
+
+  private static String what(Spent spent) {
+    return switch (spent.kind()) {
+      case CARRIED -> "Carried in from before this journal";
+      case PRIVATE -> "Not listed";
+      case REST -> spent.entry().map(entry -> entry.title() + ", not itemised").orElse("");
+      case ITEM -> spent.what().map(MoneyPage::item).orElse("");
+    };
+  }
+
+  private static String item(Purchase purchase) {
+    return purchase
+        .amount()
+        .map(
+            packs ->
+                purchase.what()
+                    + ", "
+                    + (packs.count() > 1 ? packs.count() + " of " : "")
+                    + Saying.quantity(packs.pack()))
+        .orElse(purchase.what());
+  }
+
+  private List<PhaseLine> phases() {
+    List<PhaseLine> lines = new ArrayList<>();
+    for (PhaseRow row : book.ledger().phases()) {
+      String id = row.phase().id();
+      lines.add(
+          new PhaseLine(
+              row.phase().title(),
+              Addresses.href(Addresses.MONEY, Addresses.phase(id)),
+              book.words().moneyOrDash(row.cost()),
+              book.words().money(row.phase().cost()),
+              row.phase()
+                  .cost()
+                  .map(plan -> book.words().money(plan.minus(row.cost())))
+                  .orElse("")));
+    }
+    return lines;
+  }
+
+  private List<Share> suppliers(Money total) {
+    List<Share> shares = new ArrayList<>();
+    for (Map.Entry<String, Money> supplier : book.purchases().bySupplier().entrySet()) {
+      shares.add(
+          new Share(
+              supplier.getKey().isEmpty() ? "Nobody named" : supplier.getKey(),
+              book.words().money(supplier.getValue()),
+              Saying.share(supplier.getValue().minor(), total.minor())));
+    }
+    return shares;
+  }
+}

@@ -1,0 +1,119 @@
+package ribband.site;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import ribband.journal.Phase;
+import ribband.ledger.Ledger;
+import ribband.ledger.Records;
+import ribband.ledger.Row;
+import ribband.measure.Hours;
+import ribband.measure.Money;
+import ribband.measure.Saying;
+
+/** Says a month as a builder would say it aloud. */
+final class MonthSentence {
+  private static final int MOST_NAMED = 4;
+
+  private final Ledger ledger;
+  private final Words words;
+
+  MonthSentence(Ledger ledger, Words words) {
+    this.ledger = ledger;
+    this.words = words;
+  }
+
+  /** Hours, rank, money, and where they went; two or three sentences. */
+  String of(Row<YearMonth> month) {
+    List<String> parts = new ArrayList<>();
+    parts.add(worked(month));
+    String went = whereItWent(month);
+    if (!went.isEmpty()) {
+      parts.add(went);
+    }
+    parts.add(standing(month));
+    return String.join(" ", parts);
+  }
+
+  private String worked(Row<YearMonth> month) {
+    String name = Saying.month(month.period());
+    String money = words.moved(month.cost()).map(moved -> ", and " + moved).orElse("");
+    if (month.hours().isZero()) {
+      return "No work on the boat in " + name + money + ".";
+    }
+    return Saying.hoursInWords(month.hours())
+        + " in "
+        + name
+        + ", over "
+        + Saying.counted(month.nights(), "night", "nights")
+        + ": "
+        + rank(month)
+        + money
+        + ".";
+  }
+
+  /** How the month ranks by hours, and which months beat it. */
+  String rank(Row<YearMonth> month) {
+    List<YearMonth> better = Records.monthsThatBeat(ledger, month);
+    List<YearMonth> level =
+        Records.monthsByRank(ledger).stream()
+            .filter(other -> other.hours().equals(month.hours()))
+            .map(Row::period)
+            .filter(other -> !other.equals(month.period()))
+            .toList();
+    String ties = level.isEmpty() ? "" : ", level with " + months(level);
+    long worked = Records.monthsByRank(ledger).size();
+    if (better.isEmpty()) {
+      return worked == 1 ? "the first month with work" : "the best month so far" + ties;
+    }
+    return Saying.ordinal(better.size() + 1)
+        + " of "
+        + worked
+        + " months with work"
+        + ties
+        + "; "
+        + months(better)
+        + (better.size() == 1 ? " beats it" : " beat it");
+  }
+
+  private String months(List<YearMonth> months) {
+    List<String> named =
+        new ArrayList<>(months.stream().limit(MOST_NAMED).map(Saying::month).toList());
+    if (months.size() > MOST_NAMED) {
+      named.add(Saying.number(months.size() - MOST_NAMED) + " more");
+    }
+    return Saying.list(named);
+  }
+
+  private String whereItWent(Row<YearMonth> month) {
+    List<Map.Entry<String, Hours>> most =
+        month.sums().hours().entrySet().stream()
+            .sorted(Map.Entry.<String, Hours>comparingByValue(Comparator.reverseOrder()))
+            .toList();
+    List<String> phases = new ArrayList<>();
+    for (Map.Entry<String, Hours> phase : most) {
+      String title = title(phase.getKey());
+      String stands = Saying.hours(month.toDate().hoursOf(phase.getKey()));
+      phases.add(
+          title + " took " + Saying.hours(phase.getValue()) + " and now stands at " + stands);
+    }
+    return phases.isEmpty() ? "" : String.join("; ", phases) + ".";
+  }
+
+  private String standing(Row<YearMonth> month) {
+    Money cost = month.costToDate();
+    String money = words.shown() && !cost.isZero() ? " and " + words.money(cost) : "";
+    return "The whole boat stands at " + Saying.hoursInWords(month.hoursToDate()) + money + ".";
+  }
+
+  private String title(String id) {
+    return ledger.phases().stream()
+        .map(row -> row.phase())
+        .filter(phase -> phase.id().equals(id))
+        .findFirst()
+        .map(Phase::title)
+        .orElse(id);
+  }
+}

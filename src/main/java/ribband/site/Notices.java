@@ -1,0 +1,77 @@
+package ribband.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import ribband.album.Leaf;
+import ribband.journal.Entry;
+import ribband.measure.Saying;
+
+/** Short notices of entries, for lists. */
+final class Notices {
+  private static final int WORDS = 220;
+
+  private final Book book;
+  private final String page;
+
+  Notices(Book book, String page) {
+    this.book = book;
+    this.page = page;
+  }
+
+  /**
+   * An entry in a list.
+   *
+   * @param hours said; empty for none
+   * @param cost said; empty for none or hidden
+   * @param cover none or one
+   */
+  record View(
+      String title,
+      String href,
+      String date,
+      String weekday,
+      String day,
+      String phases,
+      String hours,
+      String cost,
+      String opening,
+      List<Prints.View> cover) {}
+
+  List<View> of(List<Leaf> leaves, boolean firstOnPage) {
+    List<View> views = new ArrayList<>();
+    boolean first = firstOnPage;
+    for (Leaf leaf : leaves) {
+      View view = of(leaf, first);
+      first &= view.cover().isEmpty();
+      views.add(view);
+    }
+    return views;
+  }
+
+  private View of(Leaf leaf, boolean firstOnPage) {
+    Entry entry = leaf.entry();
+    return new View(
+        entry.title(),
+        Addresses.href(page, Addresses.entry(entry)),
+        entry.date().toString(),
+        Saying.weekday(entry.date()),
+        Saying.day(entry.date()),
+        phases(book, entry),
+        entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
+        entry.totalCost().isZero() ? "" : book.words().money(entry.totalCost()),
+        leaf.words().opening(WORDS),
+        new Prints(page).cover(leaf, firstOnPage));
+  }
+
+  static String phases(Book book, Entry entry) {
+    List<String> titles = new ArrayList<>();
+    for (Map.Entry<String, ?> phase : entry.hours().entrySet()) {
+      titles.add(book.phaseTitle(phase.getKey()));
+    }
+    if (titles.isEmpty()) {
+      entry.phase().ifPresent(phase -> titles.add(book.phaseTitle(phase)));
+    }
+    return Saying.list(titles);
+  }
+}

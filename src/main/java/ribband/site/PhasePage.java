@@ -1,0 +1,137 @@
+package ribband.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import ribband.album.Leaf;
+import ribband.journal.Entry;
+import ribband.journal.Phase;
+import ribband.ledger.PhaseRow;
+import ribband.ledger.Row;
+import ribband.measure.Hours;
+import ribband.measure.Money;
+import ribband.measure.Saying;
+
+/** One phase: plan beside actual, and where its hours went, night by night. */
+final class PhasePage {
+  private final Book book;
+
+  PhasePage(Book book) {
+    this.book = book;
+  }
+
+  /**
+   * What the template shows.
+   *
+   * @param plan what the plan says against it, in words; empty without a plan
+   * @param nights the audit, oldest first; its hours add up to the phase's
+   */
+  record View(
+      String title,
+      String sentence,
+      String hours,
+      String hoursPlanned,
+      String cost,
+      String costPlanned,
+      boolean showsMoney,
+      List<Audit> nights,
+      String total,
+      String totalCost,
+      List<Prints.View> prints) {}
+
+  /**
+   * A line of the audit.
+   *
+   * @param href empty where there is no page to lead to
+   * @param date for machines; empty where it is no single day
+   */
+  record Audit(
+      String date,
+      String day,
+      String title,
+      String href,
+      String hours,
+      String running,
+      String cost) {}
+
+  View view(PhaseRow row, List<Leaf> leaves) {
+    String page = Addresses.phase(row.phase().id());
+    Phase phase = row.phase();
+    List<Leaf> inPhase =
+        leaves.stream().filter(leaf -> leaf.entry().hours().containsKey(phase.id())).toList();
+    return new View(
+        phase.title(),
+        sentence(row),
+        Saying.hours(row.hours()),
+        phase.hours().map(Saying::hours).orElse(""),
+        book.words().moneyOrDash(row.cost()),
+        phase.cost().map(book.words()::money).orElse(""),
+        book.showsMoney(),
+        audit(phase.id(), page),
+        Saying.hours(row.hours()),
+        book.words().money(row.cost()),
+        new Prints(page).gallery(inPhase, true));
+  }
+
+  private String sentence(PhaseRow row) {
+    List<String> parts = new ArrayList<>();
+    Hours whole = book.ledger().whole().totalHours();
+    parts.add(
+        row.phase().title()
+            + " has taken "
+            + Saying.hoursInWords(row.hours())
+            + " in "
+            + Saying.counted(row.sessions(), "session", "sessions")
+            + ", "
+            + Saying.share(row.hours().seconds(), whole.seconds())
+            + " of all hours.");
+    row.phase().hours().ifPresent(plan -> parts.add(againstPlan(row.hours(), plan)));
+    return String.join(" ", parts);
+  }
+
+  static String againstPlan(Hours actual, Hours plan) {
+    long difference = actual.seconds() - plan.seconds();
+    if (difference == 0) {
+      return "That is the plan to the minute.";
+    }
+    Hours gap = new Hours(Math.abs(difference));
+    return difference > 0
+        ? "That is " + Saying.hoursInWords(gap) + " over the " + Saying.hours(plan) + " planned."
+        : Saying.hours(gap) + " of the " + Saying.hoursInWords(plan) + " planned are left.";
+  }
+
+  private List<Audit> audit(String phase, String page) {
+    List<Audit> lines = new ArrayList<>();
+    Hours running = book.ledger().carried().hoursOf(phase);
+    Money carried = book.ledger().carried().costOf(phase);
+    if (!running.isZero() || !carried.isZero() && book.showsMoney()) {
+      lines.add(
+          new Audit(
+              "",
+              "Before",
+              "Carried in from before this journal",
+              "",
+              Saying.hours(running),
+              Saying.hours(running),
+              book.words().moneyOrDash(carried)));
+    }
+    for (Row<Entry> row : book.ledger().entries()) {
+      Hours hours = row.sums().hoursOf(phase);
+      Money cost = row.sums().costOf(phase);
+      if (hours.isZero() && (cost.isZero() || !book.showsMoney())) {
+        continue;
+      }
+      running = running.plus(hours);
+      Entry entry = row.period();
+      lines.add(
+          new Audit(
+              entry.date().toString(),
+              Saying.day(entry.date()),
+              entry.isPublic() ? entry.title() : "Not listed",
+              entry.isPublic() ? Addresses.href(page, Addresses.entry(entry)) : "",
+              hours.isZero() ? "–" : Saying.hours(hours),
+              Saying.hours(running),
+              entry.isPublic() ? book.words().moneyOrDash(cost) : ""));
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,188 @@
+package ribband.site;
+
+import java.time.LocalDate;
+import java.time.Year;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ribband.journal.Entry;
+import ribband.ledger.PerHour;
+import ribband.ledger.Records;
+import ribband.ledger.Records.Night;
+import ribband.ledger.Records.Stretch;
+import ribband.ledger.Row;
+import ribband.measure.Hours;
+import ribband.measure.Saying;
+
+/** The best months, the longest nights, the runs and the gaps. */
+final class RecordsPage {
+  private static final int LONGEST_NIGHTS = 10;
+
+  private final Book book;
+  private final Map<LocalDate, Entry> entryOfDay;
+
+  RecordsPage(Book book) {
+    this.book = book;
+    this.entryOfDay = book.firstEntryOfDay();
+  }
+
+  /** What the template shows. */
+  record View(
+      List<Fact> facts,
+      List<MonthLine> months,
+      List<NightLine> nights,
+      List<YearLine> years,
+      boolean showsMoney) {}
+
+  /** One record in big letters. */
+  record Fact(String name, String figure, String words, String href) {}
+
+  /** A month in the ranking. */
+  record MonthLine(int rank, String month, String href, String hours, String nights, String cost) {}
+
+  /**
+   * A long night.
+   *
+   * @param title empty where private
+   */
+  record NightLine(String date, String day, String hours, String title, String href) {}
+
+  /** A year. */
+  record YearLine(String year, String sessions, String hours, String cost, String rank) {}
+
+  View view() {
+    return new View(facts(), months(), nights(), years(), book.showsMoney());
+  }
+
+  private List<Fact> facts() {
+    Records records = book.records();
+    List<Fact> facts = new ArrayList<>();
+    records
+        .bestMonth()
+        .ifPresent(
+            month ->
+                facts.add(
+                    new Fact(
+                        "Best month",
+                        Saying.hours(month.hours()),
+                        "hours in " + Saying.month(month.period()),
+                        monthHref(month.period()))));
+    records
+        .longestNight()
+        .ifPresent(
+            night ->
+                facts.add(
+                    new Fact(
+                        "Longest night",
+                        Saying.hours(night.hours()),
+                        "hours on " + Saying.day(night.date()),
+                        entryHref(night.date()))));
+    stretch(records.runOfNights(), "Longest run", "night in a row", "nights in a row")
+        .ifPresent(facts::add);
+    stretch(records.runOfWeeks(), "Most faithful", "week in a row", "weeks in a row")
+        .ifPresent(facts::add);
+    stretch(records.gap(), "Longest gap", "day without work", "days without work")
+        .ifPresent(facts::add);
+    averageNight().ifPresent(facts::add);
+    if (book.showsMoney()) {
+      PerHour.of(book.ledger().whole().totalCost(), book.ledger().whole().totalHours())
+          .ifPresent(
+              each ->
+                  facts.add(
+                      new Fact(
+                          "Money",
+                          book.words().money(each),
+                          "for each hour of work",
+                          Addresses.href(Addresses.RECORDS, Addresses.MONEY))));
+    }
+    return facts;
+  }
+
+  private static Optional<Fact> stretch(
+      Optional<Stretch> stretch, String name, String one, String several) {
+    return stretch.map(
+        s ->
+            new Fact(
+                name,
+                Saying.count(s.length()),
+                (s.length() == 1 ? one : several)
+                    + ", "
+                    + Saying.day(s.from())
+                    + (s.from().equals(s.to()) ? "" : " to " + Saying.day(s.to())),
+                ""));
+  }
+
+  private Optional<Fact> averageNight() {
+    int nights = book.ledger().nights().size();
+    if (nights == 0) {
+      return Optional.empty();
+    }
+    long seconds = Hours.sum(book.ledger().nights().values()).seconds();
+    Hours mean = new Hours((seconds + nights / 2) / nights);
+    return Optional.of(
+        new Fact(
+            "A night, on average",
+            Saying.hours(mean),
+            (mean.seconds() > 3600 ? "hours" : "hour")
+                + ", over "
+                + Saying.counted(nights, "night", "nights"),
+            ""));
+  }
+
+  private List<MonthLine> months() {
+    List<MonthLine> lines = new ArrayList<>();
+    for (Row<YearMonth> month : Records.monthsByRank(book.ledger())) {
+      lines.add(
+          new MonthLine(
+              month.rank().orElseThrow(),
+              Saying.month(month.period()),
+              monthHref(month.period()),
+              Saying.hours(month.hours()),
+              Saying.count(month.nights()),
+              book.words().moneyOrDash(month.cost())));
+    }
+    return lines;
+  }
+
+  private List<NightLine> nights() {
+    List<NightLine> lines = new ArrayList<>();
+    for (Night night : book.records().nights().stream().limit(LONGEST_NIGHTS).toList()) {
+      Optional<Entry> entry = Optional.ofNullable(entryOfDay.get(night.date()));
+      // spec: records show no title and no link of a private entry.
+      lines.add(
+          new NightLine(
+              night.date().toString(),
+              Saying.day(night.date()),
+              Saying.hours(night.hours()),
+              entry.map(Entry::title).orElse(""),
+              entryHref(night.date())));
+    }
+    return lines;
+  }
+
+  private List<YearLine> years() {
+    List<YearLine> lines = new ArrayList<>();
+    for (Row<Year> year : book.ledger().years()) {
+      lines.add(
+          new YearLine(
+              year.period().toString(),
+              Saying.count(year.sums().sessions()),
+              Saying.hours(year.hours()),
+              book.words().moneyOrDash(year.cost()),
+              Integer.toString(year.rank().orElseThrow())));
+    }
+    return lines;
+  }
+
+  private static String monthHref(YearMonth month) {
+    return Addresses.href(Addresses.RECORDS, Addresses.month(month));
+  }
+
+  private String entryHref(LocalDate date) {
+    return Optional.ofNullable(entryOfDay.get(date))
+        .map(entry -> Addresses.href(Addresses.RECORDS, Addresses.entry(entry)))
+        .orElse("");
+  }
+}

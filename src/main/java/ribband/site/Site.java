@@ -1,0 +1,213 @@
+package ribband.site;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.YearMonth;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import ribband.album.Album;
+import ribband.album.Leaf;
+import ribband.album.Shot;
+import ribband.journal.Entry;
+import ribband.ledger.By;
+import ribband.ledger.Ledger;
+import ribband.ledger.MoneyColumns;
+import ribband.ledger.PhaseRow;
+import ribband.ledger.Row;
+import ribband.ledger.SheetCsv;
+import ribband.ledger.TallySheet;
+import ribband.measure.Currency;
+import ribband.photo.PictureFacts;
+import ribband.photo.PrintSize;
+import ribband.prose.Prose;
+
+/**
+ * Draws every page of a site. Entry pages are drawn on all cores; the result does not depend on it.
+ */
+public final class Site {
+  /** Styles and fonts, copied as they are. */
+  private static final List<String> ASSETS =
+      List.of(
+          "assets/ribband.css",
+          "assets/charts.css",
+          "assets/icon.svg",
+          "assets/national-park.woff2",
+          "assets/source-serif.woff2",
+          "assets/fonts-licence.txt");
+
+  private final Book book;
+  private final Prose prose;
+  private final Templates templates = new Templates();
+  private final Frames frames;
+  private final Out out;
+
+  /** Takes the files of a site; may be called by several threads. */
+  @FunctionalInterface
+  public interface Out {
+    /**
+     * @param path from the site's root, with slashes
+     */
+    void put(String path, byte[] content) throws IOException;
+  }
+
+  private Site(Book book, Prose prose, Out out) {
+    this.book = book;
+    this.prose = prose;
+    this.frames = new Frames(book);
+    this.out = out;
+  }
+
+  /**
+   * Draws the site.
+   *
+   * @param release the tool and its version, named at the foot of each page
+   * @return how many pages were drawn
+   */
+  public static int draw(Album album, Ledger ledger, Prose prose, String release, Out out) {
+    return new Site(Book.of(album, ledger, release), prose, out).draw();
+  }
+
+  /** The paths of a picture's prints in the site. */
+  public static List<String> printPaths(PictureFacts facts) {
+    return PrintSize.of(facts).stream().map(size -> Addresses.print(facts, size)).toList();
+  }
+
+  /** The facts of all pictures that the site shows, each once. */
+  public static List<PictureFacts> picturesOf(Album album) {
+    return album.shown().stream()
+        .flatMap(leaf -> leaf.shots().stream())
+        .map(Shot::facts)
+        .collect(
+            Collectors.toMap(
+                PictureFacts::digest, facts -> facts, (a, b) -> a, java.util.LinkedHashMap::new))
+        .values()
+        .stream()
+        .toList();
+  }
+
+  private int draw() {
+    ASSETS.forEach(asset -> put(asset, asset(asset)));
+    sheet(Addresses.MONTHS_CSV, By.MONTH);
+    sheet(Addresses.PHASES_CSV, By.PHASE);
+    int pages = entries() + months() + phases();
+    page(Addresses.HOME, "home", "Boat", about(), new HomePage(book, prose).view());
+    page(
+        Addresses.RECORDS,
+        "records",
+        "Records",
+        "The best months, the longest nights, the runs and the gaps.",
+        new RecordsPage(book).view());
+    page(
+        Addresses.PICTURES,
+        "pictures",
+        "Pictures",
+        "Every picture of the build, month by month.",
+        new PicturesPage(book).view());
+    pages += 3;
+    if (book.showsMoney()) {
+      page(
+          Addresses.MONEY,
+          "money",
+          "Money",
+          "The running investment: every purchase, by date, phase and supplier.",
+          new MoneyPage(book).view());
+      pages++;
+    }
+    return pages;
+  }
+
+  private String about() {
+    String name = book.journal().project().name();
+    return book.journal().project().what().map(what -> name + ": " + what + ".").orElse(name);
+  }
+
+  private int entries() {
+    List<Leaf> shown = book.album().shown();
+    Map<String, Row<Entry>> rows = new HashMap<>();
+    book.ledger().entries().forEach(row -> rows.put(row.period().file(), row));
+    Map<String, Entry> byFile =
+        book.journal().entries().stream()
+            .collect(Collectors.toMap(Entry::file, Function.identity()));
+    Bench bench = new Bench(book.words(), book::phaseTitle, book.journal().entries());
+    EntryPage pages = new EntryPage(book, prose, bench, byFile);
+    IntStream.range(0, shown.size())
+        .parallel()
+        .forEach(
+            i -> {
+              Leaf leaf = shown.get(i);
+              Entry entry = leaf.entry();
+              page(
+                  Addresses.entry(entry),
+                  "entry",
+                  entry.title() + ", " + entry.date(),
+                  leaf.words().opening(160),
+                  pages.view(leaf, rows.get(entry.file()), at(shown, i - 1), at(shown, i + 1)));
+            });
+    return shown.size();
+  }
+
+  private static Optional<Entry> at(List<Leaf> leaves, int i) {
+    return i < 0 || i >= leaves.size() ? Optional.empty() : Optional.of(leaves.get(i).entry());
+  }
+
+  private int months() {
+    Map<YearMonth, List<Leaf>> leaves = book.shownByMonth();
+    MonthPage pages = new MonthPage(book);
+    for (Row<YearMonth> month : book.ledger().months()) {
+      MonthPage.View view = pages.view(month, leaves.getOrDefault(month.period(), List.of()));
+      page(Addresses.month(month.period()), "month", view.month(), view.sentence(), view);
+    }
+    return book.ledger().months().size();
+  }
+
+  private int phases() {
+    PhasePage pages = new PhasePage(book);
+    for (PhaseRow row : book.ledger().phases()) {
+      PhasePage.View view = pages.view(row, book.album().shown());
+      page(Addresses.phase(row.phase().id()), "phase", view.title(), view.sentence(), view);
+    }
+    return book.ledger().phases().size();
+  }
+
+  private void page(String path, String template, String sheet, String description, Record view) {
+    put(path, templates.draw(template, frames.of(path, sheet, description), view));
+  }
+
+  private void sheet(String path, By by) {
+    MoneyColumns money = book.words().shown() ? MoneyColumns.SHOWN : MoneyColumns.HIDDEN;
+    Currency currency = book.journal().project().currency();
+    StringBuilder csv = new StringBuilder();
+    try {
+      SheetCsv.write(TallySheet.of(book.ledger(), currency, by, money), csv);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    put(path, csv.toString().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void put(String path, byte[] content) {
+    try {
+      out.put(path, content);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static byte[] asset(String path) {
+    try (InputStream in = Site.class.getResourceAsStream("/site-template/" + path)) {
+      if (in == null) {
+        throw new IllegalStateException("no " + path + " in the program");
+      }
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

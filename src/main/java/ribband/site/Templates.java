@@ -1,0 +1,46 @@
+package ribband.site;
+
+import io.pebbletemplates.pebble.PebbleEngine;
+import io.pebbletemplates.pebble.loader.ClasspathLoader;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Map;
+
+/** Draws views with the templates of {@code site-template/}. May be used by several threads. */
+final class Templates {
+  private final PebbleEngine engine;
+
+  Templates() {
+    ClasspathLoader loader = new ClasspathLoader(Templates.class.getClassLoader());
+    loader.setPrefix("site-template");
+    loader.setSuffix(".peb");
+    loader.setCharset(StandardCharsets.UTF_8.name());
+    engine =
+        new PebbleEngine.Builder()
+            .loader(loader)
+            .strictVariables(true)
+            .defaultLocale(Locale.ROOT)
+            .newLineTrimming(true)
+            .build();
+  }
+
+  /**
+   * Draws a page.
+   *
+   * @param name of the template, without ending
+   * @param frame what every page has, as {@code frame}
+   * @param view what this page shows, as {@code page}
+   */
+  byte[] draw(String name, Frame frame, Record view) {
+    StringWriter page = new StringWriter();
+    try {
+      engine.getTemplate(name).evaluate(page, Map.of("frame", frame, "page", view), Locale.ROOT);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return page.toString().getBytes(StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,70 @@
+package ribband.photo;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FlippedBytesTest {
+  @TempDir Path folder;
+
+  /**
+   * What a decoder puts in place of lost pixels is rows of one colour; the scene has none. A flip
+   * that only changes some pixels' colour is beyond finding: a JPEG has no checksum.
+   */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void flippedBytesNeverGiveAHalfGreyPrint(boolean progressive) throws Exception {
+    BufferedImage scene = Scene.of(300, 200);
+    byte[] whole = progressive ? Scene.progressiveJpeg(scene) : Scene.jpeg(scene);
+    assertEquals(
+        0, greyRows(Prints.of(folder, whole).get(300)), "rows of one colour in the scene itself");
+    SplittableRandom places = new SplittableRandom(20260314);
+    int refused = 0;
+    for (int i = 0; i < 200; i++) {
+      byte[] flipped = whole.clone();
+      int at = places.nextInt(2, flipped.length);
+      flipped[at] ^= (byte) places.nextInt(1, 256);
+      try {
+        BufferedImage print = Prints.of(folder, flipped).firstEntry().getValue();
+        assertTrue(greyRows(print) <= 16, "byte " + at);
+      } catch (UnfitPicture unfit) {
+        refused++;
+      }
+    }
+    assertTrue(refused > 40, refused + " of 200 refused");
+  }
+
+  @Test
+  void theMeasureSeesAHalfGreyPicture() {
+    byte[] whole = Scene.jpeg(Scene.of(300, 200));
+    BufferedImage half = Scene.decode(Arrays.copyOf(whole, whole.length / 2));
+    assertTrue(greyRows(half) > 60, greyRows(half) + " rows");
+  }
+
+  /** Rows at the bottom that are all of one luma. */
+  private static int greyRows(BufferedImage image) {
+    int rows = 0;
+    for (int y = image.getHeight() - 1; y >= 0; y--) {
+      double least = 255;
+      double most = 0;
+      for (int x = 0; x < image.getWidth(); x++) {
+        double luma = Likeness.luma(image.getRGB(x, y));
+        least = Math.min(least, luma);
+        most = Math.max(most, luma);
+      }
+      if (most - least > 6) {
+        return rows;
+      }
+      rows++;
+    }
+    return rows;
+  }
+}

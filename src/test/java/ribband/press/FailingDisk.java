@@ -1,0 +1,78 @@
+package ribband.press;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/** The real disk, up to a call that fails; a write that fails leaves half a file. */
+class FailingDisk implements Disk {
+  private final Disk real = new RealDisk();
+  private final int failing;
+  private final Runnable before;
+  private int calls;
+
+  /**
+   * @param failing which call fails, counted from 1; 0 for none
+   * @param before looks at the disk just before the failure, as a kill would leave it
+   */
+  FailingDisk(int failing, Runnable before) {
+    this.failing = failing;
+    this.before = before;
+  }
+
+  int calls() {
+    return calls;
+  }
+
+  private boolean fails() {
+    calls++;
+    return calls == failing;
+  }
+
+  private IOException fault(String failed, Path path) {
+    before.run();
+    return RealDisk.named(failed, path, new IOException("No space left on device"));
+  }
+
+  @Override
+  public void makeFolder(Path folder) throws IOException {
+    if (fails()) {
+      throw fault("cannot make the folder", folder);
+    }
+    real.makeFolder(folder);
+  }
+
+  @Override
+  public void write(Path file, byte[] content) throws IOException {
+    if (fails()) {
+      Files.write(file, Arrays.copyOf(content, content.length / 2));
+      throw fault("cannot write", file);
+    }
+    real.write(file, content);
+  }
+
+  @Override
+  public void force(Path path) throws IOException {
+    if (fails()) {
+      throw fault("cannot write", path);
+    }
+    real.force(path);
+  }
+
+  @Override
+  public void move(Path from, Path to) throws IOException {
+    if (fails()) {
+      throw fault("cannot put in place", to);
+    }
+    real.move(from, to);
+  }
+
+  @Override
+  public void delete(Path path) throws IOException {
+    if (fails()) {
+      throw fault("cannot remove", path);
+    }
+    real.delete(path);
+  }
+}

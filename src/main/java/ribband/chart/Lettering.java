@@ -8,8 +8,8 @@ final class Lettering {
   /** From base line to base line. */
   static final int LINE = 18;
 
-  private static final int NARROW = 8;
   private static final int FULL = 14;
+  private static final int USUAL = 8;
 
   private Lettering() {}
 
@@ -18,7 +18,19 @@ final class Lettering {
   }
 
   private static int width(int codePoint) {
-    return codePoint >= 0x1100 && codePoint < 0x2000 || codePoint >= 0x2E80 ? FULL : NARROW;
+    if (codePoint >= 0x1100 && codePoint < 0x2000 || codePoint >= 0x2E80) {
+      return FULL;
+    }
+    if ("ijl.,:;'|!".indexOf(codePoint) >= 0) {
+      return 4;
+    }
+    if (" ftr()-".indexOf(codePoint) >= 0) {
+      return 6;
+    }
+    if ("mwMW@%&½¼¾".indexOf(codePoint) >= 0) {
+      return 13;
+    }
+    return Character.isUpperCase(codePoint) ? 10 : USUAL;
   }
 
   /** The text, cut with an ellipsis where it is wider than the room. */
@@ -28,7 +40,7 @@ final class Lettering {
     }
     StringBuilder kept = new StringBuilder();
     int[] points = text.codePoints().toArray();
-    int used = NARROW;
+    int used = FULL;
     for (int point : points) {
       used += width(point);
       if (used > room) {

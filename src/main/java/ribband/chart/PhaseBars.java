@@ -2,6 +2,7 @@ package ribband.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What each phase took, beside its plan: a hatched bar with the plan as a station mark on it.
@@ -13,6 +14,7 @@ import java.util.List;
  */
 public record PhaseBars(
     int width, int height, int zero, int top, int bottom, List<Rule> rules, List<Bar> bars) {
+  private static final int TOP = 4;
   private static final int BAR = 18;
   private static final int MOST_NAME = 240;
 
@@ -52,10 +54,11 @@ public record PhaseBars(
 
   /** The chart of some phases, at least one, in their order. */
   public static Chart<PhaseBars> chart(Caption caption, List<Phase> phases, Yardstick yardstick) {
+    Ticks ticks = ticks(phases, yardstick);
     return new Chart<>(
         caption,
-        draw(phases, yardstick, Sheet.wide(phases, yardstick)),
-        draw(phases, yardstick, Sheet.narrow(phases, yardstick)),
+        wide(phases, ticks, yardstick),
+        narrow(phases, ticks, yardstick),
         table(phases, yardstick));
   }
 
@@ -81,45 +84,62 @@ public record PhaseBars(
         List.of(Table.Row.of("All", List.of(yardstick.figure(actual), plan))));
   }
 
-  /** Where names stand: beside the bars on a wide sheet, above them on a narrow one. */
-  private record Sheet(Frame frame, int pitch, int nameDrop) {
-    static Sheet wide(List<Phase> phases, Yardstick yardstick) {
-      int names = phases.stream().mapToInt(phase -> Lettering.width(phase.name)).max().orElse(0);
-      int left = Math.min(names, MOST_NAME) + 16;
-      return new Sheet(new Frame(Frame.WIDE, left, figureRoom(phases, yardstick), 0), 38, 0);
+  /** Where the lettering of a bar stands. */
+  private enum Lettered {
+    /** The name before it, the figures after it. */
+    BESIDE,
+    /** Both on a line above it. */
+    ABOVE;
+
+    int pitch() {
+      return switch (this) {
+        case BESIDE -> 38;
+        case ABOVE -> 54;
+      };
     }
 
-    static Sheet narrow(List<Phase> phases, Yardstick yardstick) {
-      return new Sheet(new Frame(Frame.NARROW, 4, figureRoom(phases, yardstick), 0), 56, 18);
-    }
-
-    boolean isWide() {
-      return nameDrop == 0;
-    }
-
-    private static int figureRoom(List<Phase> phases, Yardstick yardstick) {
-      return 12
-          + phases.stream()
-              .mapToInt(phase -> Lettering.width(figures(phase, yardstick)))
-              .max()
-              .orElse(0);
+    /** From the top of its strip to the bar. */
+    int drop() {
+      return switch (this) {
+        case BESIDE -> 14;
+        case ABOVE -> 30;
+      };
     }
   }
 
-  private static PhaseBars draw(List<Phase> phases, Yardstick yardstick, Sheet sheet) {
-    Frame frame = sheet.frame;
-    Ticks ticks = ticks(phases, yardstick);
+  private static PhaseBars wide(List<Phase> phases, Ticks ticks, Yardstick yardstick) {
+    int name = widest(phases.stream().map(Phase::name));
+    int figures = widest(phases.stream().map(phase -> figures(phase, yardstick)));
+    Frame frame = new Frame(Frame.WIDE, Math.min(name, MOST_NAME) + 16, figures + 12, 0);
+    return draw(phases, ticks, yardstick, frame, Lettered.BESIDE);
+  }
+
+  private static PhaseBars narrow(List<Phase> phases, Ticks ticks, Yardstick yardstick) {
+    int half = widest(ticks.values().stream().map(yardstick.tick()::apply)) / 2;
+    return draw(phases, ticks, yardstick, new Frame(Frame.NARROW, half, half, 0), Lettered.ABOVE);
+  }
+
+  private static int widest(Stream<String> texts) {
+    return texts.mapToInt(Lettering::width).max().orElse(0);
+  }
+
+  private static PhaseBars draw(
+      List<Phase> phases, Ticks ticks, Yardstick yardstick, Frame frame, Lettered lettered) {
     Scale scale = Scale.of(ticks, frame.left(), frame.end());
-    int top = 4;
-    int bottom = top + phases.size() * sheet.pitch + 8;
+    int bottom = TOP + phases.size() * lettered.pitch() + 8;
     List<Bar> bars = new ArrayList<>();
-    for (int i = 0; i < phases.size(); i++) {
-      int y = top + i * sheet.pitch + sheet.nameDrop + (sheet.pitch - sheet.nameDrop - BAR) / 2 + 4;
-      bars.add(bar(phases.get(i), y, scale, yardstick, sheet));
+    for (Phase phase : phases) {
+      int y = TOP + bars.size() * lettered.pitch() + lettered.drop();
+      bars.add(bar(phase, y, scale, yardstick, frame, lettered));
     }
-    List<Rule> rules = Rule.at(ticks, scale, yardstick);
     return new PhaseBars(
-        frame.width(), bottom + Lettering.LINE + 4, scale.at(0), top, bottom, rules, bars);
+        frame.width(),
+        bottom + Lettering.LINE + 4,
+        scale.at(0),
+        TOP,
+        bottom,
+        Rule.spaced(ticks, scale, yardstick),
+        bars);
   }
 
   private static Ticks ticks(List<Phase> phases, Yardstick yardstick) {
@@ -132,28 +152,35 @@ public record PhaseBars(
     return yardstick.ticks(least, most);
   }
 
-  private static Bar bar(Phase phase, int y, Scale scale, Yardstick yardstick, Sheet sheet) {
+  private static Bar bar(
+      Phase phase, int y, Scale scale, Yardstick yardstick, Frame frame, Lettered lettered) {
     int zero = scale.at(0);
     int end = scale.at(phase.actual);
     List<Integer> plan = phase.plan.stream().map(scale::at).toList();
     int furthest = Math.max(Math.max(zero, end), plan.stream().findFirst().orElse(zero));
+    String figures = figures(phase, yardstick);
     Label name =
-        sheet.isWide()
-            ? new Label(
-                sheet.frame.left() - 12,
-                y + 13,
-                Label.Anchor.END,
-                Lettering.fit(phase.name, MOST_NAME))
-            : new Label(
-                sheet.frame.left(),
-                y - 9,
-                Label.Anchor.START,
-                Lettering.fit(phase.name, sheet.frame.width() - 8));
-    return new Bar(
-        name,
-        new Block(Math.min(zero, end), y, Math.abs(end - zero), BAR, phase.hatch),
-        plan,
-        new Label(furthest + 10, y + 13, Label.Anchor.START, figures(phase, yardstick)));
+        switch (lettered) {
+          case BESIDE ->
+              new Label(
+                  frame.left() - 12,
+                  y + 13,
+                  Label.Anchor.END,
+                  Lettering.fit(phase.name, MOST_NAME));
+          case ABOVE ->
+              new Label(
+                  0,
+                  y - 12,
+                  Label.Anchor.START,
+                  Lettering.fit(phase.name, frame.width() - Lettering.width(figures) - 12));
+        };
+    Label amount =
+        switch (lettered) {
+          case BESIDE -> new Label(furthest + 10, y + 13, Label.Anchor.START, figures);
+          case ABOVE -> new Label(frame.width(), y - 12, Label.Anchor.END, figures);
+        };
+    Block block = new Block(Math.min(zero, end), y, Math.abs(end - zero), BAR, phase.hatch);
+    return new Bar(name, block, plan, amount);
   }
 
   private static String figures(Phase phase, Yardstick yardstick) {

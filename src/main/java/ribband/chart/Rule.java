@@ -6,11 +6,27 @@ import java.util.List;
  * A hairline across the drawing.
  *
  * @param at its height, or its distance from the left where it stands upright
+ * @param label what it stands for; empty where there is no room for it
  */
 public record Rule(int at, String label) {
   static List<Rule> at(Ticks ticks, Scale scale, Yardstick yardstick) {
     return ticks.values().stream()
         .map(value -> new Rule(scale.at(value), yardstick.tick().apply(value)))
+        .toList();
+  }
+
+  /** Upright ones; labels that would run into each other are left out, never that of zero. */
+  static List<Rule> spaced(Ticks ticks, Scale scale, Yardstick yardstick) {
+    List<Rule> all = at(ticks, scale, yardstick);
+    int widest = all.stream().mapToInt(rule -> Lettering.width(rule.label)).max().orElse(0);
+    int apart = Math.max(1, Math.abs(scale.at(ticks.step()) - scale.at(0)));
+    int every = (widest + 6) / apart + 1;
+    return ticks.values().stream()
+        .map(
+            value ->
+                value / ticks.step() % every == 0
+                    ? new Rule(scale.at(value), yardstick.tick().apply(value))
+                    : new Rule(scale.at(value), ""))
         .toList();
   }
 }

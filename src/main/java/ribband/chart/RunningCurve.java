@@ -135,8 +135,6 @@ public record RunningCurve(
       callouts.add(placed.get(i).callout(scale.at(total.at(date)), days.at(date), rows));
     }
     YearMonth firstMonth = YearMonth.from(days.from);
-    int endX = days.at(total.last());
-    int endY = scale.at(total.total());
     return new RunningCurve(
         frame.width(),
         bottom + FOOT,
@@ -148,9 +146,9 @@ public record RunningCurve(
         MonthMark.along(
             firstMonth, YearMonth.from(days.to), days.aMonth(), month -> days.at(month.atDay(1))),
         curve(total, told, days, scale),
-        endX,
-        endY,
-        end(yardstick.words(total.total()), endX, endY, scale.at(0), frame),
+        days.at(total.last()),
+        scale.at(total.total()),
+        end(total, yardstick.words(total.total()), days, scale, frame),
         callouts,
         plan.stream().map(level -> new Rule(scale.at(level.amount), level.label)).toList());
   }
@@ -169,13 +167,17 @@ public record RunningCurve(
         knots.stream().mapToDouble(date -> scale.exactly(total.at(date))).toArray());
   }
 
-  /** At the line's end where the margin has room, else above it; never on the zero line. */
-  private static Label end(String text, int x, int y, int zero, Frame frame) {
-    int rise = Math.abs(zero - y) < 8 ? 8 : -5;
+  /** At the line's end where the margin has room, else on the side that the line leaves free. */
+  private static Label end(RunningTotal total, String text, Days days, Scale scale, Frame frame) {
+    int x = days.at(total.last());
+    int y = scale.at(total.total());
     if (x + 8 + boldWidth(text) <= frame.width()) {
-      return new Label(x + 8, y - rise, Label.Anchor.START, text);
+      boolean onZero = Math.abs(scale.at(0) - y) < 8;
+      return new Label(x + 8, onZero ? y - 8 : y + 5, Label.Anchor.START, text);
     }
-    return new Label(Math.min(x + 8, frame.width()), y - 10, Label.Anchor.END, text);
+    long before = total.at(total.last().minusDays(days.across(boldWidth(text))));
+    int clear = before > total.total() ? y + 22 : y - 10;
+    return new Label(Math.min(x + 8, frame.width()), clear, Label.Anchor.END, text);
   }
 
   private static int boldWidth(String text) {

@@ -33,9 +33,6 @@ public record StackedMonths(
     List<Callout> names) {
   private static final Frame WIDE = new Frame(Frame.WIDE, 56, 8, 220);
   private static final Frame NARROW = new Frame(Frame.NARROW, 40, 4, 180);
-  private static final int WIDEST_SLOT = 92;
-  private static final int WIDEST_BAR = 44;
-  private static final int THIN_BAR = 9;
   private static final int FOOT = 44;
 
   public StackedMonths {
@@ -178,7 +175,7 @@ public record StackedMonths(
             first,
             months.get(months.size() - 1).month,
             slots.room(),
-            month -> slots.x(MonthNames.between(first, month)) + slots.bar / 2),
+            month -> slots.x(MonthNames.between(first, month)) + slots.bar() / 2),
         names);
   }
 
@@ -189,7 +186,7 @@ public record StackedMonths(
       bars.add(
           new Bar(
               MonthNames.full(month.month) + ": " + yardstick.words(month.total()),
-              blocks(phases, month, slots.x(bars.size()), slots.bar, scale)));
+              blocks(phases, month, slots.x(bars.size()), slots.bar(), scale)));
     }
     return bars;
   }
@@ -240,33 +237,5 @@ public record StackedMonths(
       }
     }
     return named;
-  }
-
-  /** Where each month's bar stands. */
-  private record Slots(int months, int left, int span, int bar) {
-    static Slots of(int months, Frame frame) {
-      int slot = Math.min(frame.span() / months, WIDEST_SLOT);
-      int span = slot == 0 ? frame.span() : slot * months;
-      int bar = slot < 3 ? 1 : Math.max(2, Math.min(slot * 5 / 8, WIDEST_BAR));
-      return new Slots(months, frame.left(), span, bar);
-    }
-
-    double room() {
-      return (double) span / months;
-    }
-
-    int x(int month) {
-      return left + (int) ((long) span * month / months) + (span / months - bar) / 2;
-    }
-
-    /** How far outside its bar a leader runs, from the innermost, 0; thin bars have it on them. */
-    int lead(int leader) {
-      return bar < THIN_BAR ? -bar / 2 + 2 * leader : 5 * (leader + 1);
-    }
-
-    /** How far inside its bar a leader ends. */
-    int inset() {
-      return bar < THIN_BAR ? bar / 2 : 4;
-    }
   }
 }

@@ -56,11 +56,7 @@ final class Ribband {
   }
 
   private static String version() {
-    String number = Ribband.class.getPackage().getImplementationVersion();
-    return "ribband "
-        + (number == null ? "from source" : number)
-        + ", Java "
-        + System.getProperty("java.version");
+    return "ribband " + Version.NUMBER + ", Java " + System.getProperty("java.version");
   }
 
   /** What is shown where no command is named. */

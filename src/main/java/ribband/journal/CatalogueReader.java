@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiFunction;
+import ribband.journal.Node.Mapping;
 import ribband.measure.Dates;
 import ribband.measure.Dimension;
 import ribband.measure.Hours;
@@ -25,6 +26,8 @@ import ribband.measure.Spread;
 import ribband.measure.Temperature;
 import ribband.measure.Unit;
 import ribband.measure.Unreadable;
+import ribband.problem.Nearest;
+import ribband.problem.OneLine;
 import ribband.problem.Problems;
 
 /** Reads the project's catalogue: materials, adhesives, pieces, clamps, days away, the shop. */
@@ -42,7 +45,7 @@ final class CatalogueReader {
   }
 
   Map<String, Material> materials() {
-    return named("materials", this::material);
+    return named("materials", Readings::name, this::material);
   }
 
   private Material material(String name, Fields keys) {
@@ -66,14 +69,14 @@ final class CatalogueReader {
     return amount;
   }
 
-  Map<String, Adhesive> adhesives() {
-    return named("adhesives", this::adhesive);
+  Map<String, Adhesive> adhesives(Map<String, Material> materials) {
+    return named("adhesives", Readings::name, (name, keys) -> adhesive(name, keys, materials));
   }
 
-  private Adhesive adhesive(String name, Fields keys) {
+  private Adhesive adhesive(String name, Fields keys, Map<String, Material> materials) {
     return new Adhesive(
         name,
-        keys.text("material"),
+        materialOf(keys, materials),
         keys.value("mix", Mix::read),
         keys.value("densities", Proportion::read),
         keys.value("rated at", Temperature::read),
@@ -87,23 +90,43 @@ final class CatalogueReader {
         keys.value("spread", Spread::read));
   }
 
-  /** Kinds of pieces; their adhesives must be among those listed. */
-  Map<String, PieceKind> pieces(Map<String, Adhesive> adhesives) {
-    Listed names =
-        new Listed(
-            "adhesives of project.yaml", adhesives.values().stream().map(Adhesive::name).toList());
-    return named("pieces", (name, keys) -> pieceKind(name, keys, names));
+  /** A material need not be listed; one that is almost one listed is a slip. */
+  private Optional<String> materialOf(Fields keys, Map<String, Material> materials) {
+    Optional<String> named = keys.value("material", Readings::name);
+    named
+        .filter(name -> !materials.containsKey(Name.fold(name)))
+        .flatMap(name -> Nearest.to(name, materials.values().stream().map(Material::name).toList()))
+        .ifPresent(
+            near ->
+                problems.warning(
+                    keys.placeOfValue("material"),
+                    "material "
+                        + OneLine.quote(named.orElseThrow())
+                        + " is not listed; did you mean "
+                        + OneLine.quote(near)
+                        + "?"));
+    return named;
+  }
+
+  /**
+   * Kinds of pieces.
+   *
+   * @param adhesives those they may name
+   */
+  Map<String, PieceKind> pieces(Listed adhesives) {
+    return named("pieces", Readings::id, (name, keys) -> pieceKind(name, keys, adhesives));
   }
 
   private PieceKind pieceKind(String name, Fields keys, Listed adhesives) {
     Optional<Integer> total = keys.value("total", Readings.whole(1, 99_999));
     if (!keys.has("total")) {
-      problems.error(keys.place(), "pieces \"" + name + "\" have no total; write total: 16");
+      problems.error(
+          keys.place(), "pieces " + OneLine.quote(name) + " have no total; write total: 16");
     }
     return new PieceKind(
         name,
         total.orElse(1),
-        keys.value("phase", PhaseMap.phase(phases)),
+        keys.value("phase", phases.reading()),
         keys.values("sides", Readings::id),
         keys.value("glue area", Quantity.of(Dimension.AREA)),
         keys.value("adhesive", adhesives.reading()),
@@ -129,10 +152,11 @@ final class CatalogueReader {
           Optional<String> why = keys.text("why");
           if (!keys.has("from") || !keys.has("to")) {
             problems.error(
-                place, "away needs a from and a to; write {from: 2026-07-01, to: 2026-07-20}");
+                place, "away has no from or no to; write {from: 2026-07-01, to: 2026-07-20}");
           } else if (from.isPresent() && to.isPresent()) {
             if (to.get().isBefore(from.get())) {
-              problems.error(keys.placeOf("to"), "away ends before it begins; change from and to");
+              problems.error(
+                  keys.placeOfValue("to"), "away ends before it begins; change from or to");
             } else {
               ranges.add(new Away(from.get(), to.get(), why));
             }
@@ -163,23 +187,20 @@ final class CatalogueReader {
     throw new Unreadable("is no month", "write jan, feb, mar and so on");
   }
 
-  private <T> Map<String, T> named(String key, BiFunction<String, Fields, T> reader) {
+  /** Reads things by name; a name with nothing behind it lists the name alone. */
+  private <T> Map<String, T> named(
+      String key, Reading<String> naming, BiFunction<String, Fields, T> reader) {
     Map<String, T> things = new LinkedHashMap<>();
     fields.eachNamed(
         key,
-        (name, node) -> {
-          if (node.isBlank()) {
-            // `epoxy:` with nothing behind it lists the name alone.
-            Fields none = new Fields(new Node.Mapping(List.of(), name.place()), problems);
-            things.put(Name.fold(name.value()), reader.apply(name.value(), none));
-            return;
+        (written, node) -> {
+          Node named = node.isBlank() ? new Mapping(List.of(), written.place()) : node;
+          Optional<String> name = Values.read("name", written, naming, problems);
+          Optional<Fields> keys = Values.mapping(written.value(), named, problems);
+          if (name.isPresent() && keys.isPresent()) {
+            things.put(Name.fold(name.get()), reader.apply(name.get(), keys.get()));
+            keys.get().close();
           }
-          Values.mapping(name.value(), node, problems)
-              .ifPresent(
-                  keys -> {
-                    things.put(Name.fold(name.value()), reader.apply(name.value(), keys));
-                    keys.close();
-                  });
         });
     return things;
   }

@@ -1,14 +1,14 @@
 package ribband.journal;
 
-import java.text.Normalizer;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import ribband.journal.EntryReader.EntryRead;
+import ribband.journal.Mention.How;
 import ribband.measure.Hours;
 import ribband.measure.Name;
 import ribband.measure.Saying;
@@ -21,45 +21,91 @@ import ribband.problem.Problems;
 final class Checks {
   private static final Hours MOST_A_DAY = Hours.ofMinutes(16 * 60L);
 
+  private final Known known;
   private final Project project;
   private final List<Entry> entries;
+  private final List<Mention> mentions;
   private final Problems problems;
 
   /**
-   * @param entries by date, those of one day by path
+   * @param reads by date, those of one day by path
    */
-  Checks(Project project, List<Entry> entries, Problems problems) {
-    this.project = project;
-    this.entries = entries;
+  Checks(Known known, List<EntryRead> reads, Problems problems) {
+    this.known = known;
+    this.project = known.project();
+    this.entries = reads.stream().map(EntryRead::entry).toList();
+    this.mentions = reads.stream().flatMap(read -> read.mentions().stream()).toList();
     this.problems = problems;
   }
 
-  void run(LocalDate today) {
+  List<Entry> entries() {
+    return entries;
+  }
+
+  /** Whether every file that should be an entry could be read as one. */
+  enum Gathered {
+    ALL,
+    SOME
+  }
+
+  void run(LocalDate today, Gathered gathered) {
+    currency();
     addresses();
     days(today);
-    materials();
-    jobs();
+    MaterialUnits.check(project, mentions, problems);
+    warnOfLikelySlips();
+    // A job that seems unknown may stand in an entry whose own problem has been told.
+    if (gathered == Gathered.ALL) {
+      jobs();
+    }
   }
 
   private static Place place(Entry entry) {
     return new Place(entry.file(), 1, 1);
   }
 
+  /**
+   * spec: the currency is needed once any amount is written; one line tells it, not every entry.
+   */
+  private void currency() {
+    if (known.lacksCurrency()) {
+      firstAmount()
+          .ifPresent(
+              file ->
+                  problems.error(
+                      Place.of(JournalFolder.PROJECT),
+                      "no currency is named, but "
+                          + file
+                          + " writes an amount; write currency: USD, or another code of ISO 4217"));
+    }
+  }
+
+  private Optional<String> firstAmount() {
+    boolean inProject =
+        !project.carried().cost().isEmpty()
+            || project.phases().stream().anyMatch(phase -> phase.cost().isPresent())
+            || project.materials().values().stream().anyMatch(m -> m.worth().isPresent());
+    return inProject
+        ? Optional.of(JournalFolder.PROJECT)
+        : entries.stream()
+            .filter(entry -> entry.outlays().stream().anyMatch(o -> !o.amount().isZero()))
+            .map(Entry::file)
+            .findFirst();
+  }
+
   /** Two pages on one address would hide one of the entries. */
   private void addresses() {
     Map<String, Entry> taken = new LinkedHashMap<>();
     for (Entry entry : entries) {
-      String address =
-          Normalizer.normalize(entry.address(), Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
-      Entry first = taken.putIfAbsent(address, entry);
+      Entry first = taken.putIfAbsent(Name.plain(entry.address()), entry);
       if (first != null) {
         problems.error(
             place(entry),
-            "has the same address as "
+            "the entry has the same address as "
                 + first.file()
                 + " (entries/"
                 + first.address()
-                + ".html); rename one of the two");
+                + ".html); rename one of the two files");
       }
     }
   }
@@ -70,19 +116,24 @@ final class Checks {
       Hours before = byDay.getOrDefault(entry.date(), Hours.ZERO);
       Hours after = before.plus(entry.totalHours());
       byDay.put(entry.date(), after);
-      if (after.compareTo(MOST_A_DAY) > 0 && before.compareTo(MOST_A_DAY) <= 0) {
+      boolean crossed = after.compareTo(MOST_A_DAY) > 0 && before.compareTo(MOST_A_DAY) <= 0;
+      if (crossed && entry.totalHours().compareTo(EntryReader.MOST_AN_ENTRY) <= 0) {
         problems.warning(
             place(entry),
             "the hours of "
                 + Saying.day(entry.date())
                 + " come to "
                 + Saying.hours(after)
-                + "; more than 16 in a day is a slip as a rule");
+                + "; more than 16 in a day is a slip as a rule, look again");
       }
       if (entry.date().isAfter(today)) {
         problems.warning(
             place(entry),
-            entry.date() + " is in the future (today is " + today + "); check the date");
+            "the date "
+                + entry.date()
+                + " is in the future, today is "
+                + today
+                + "; check the date");
       }
       project
           .carried()
@@ -92,98 +143,82 @@ final class Checks {
               through ->
                   problems.warning(
                       place(entry),
-                      entry.date()
+                      "the date "
+                          + entry.date()
                           + " is within the carried work, which goes through "
                           + through
                           + "; make sure that it is not counted twice"));
     }
   }
 
-  private void materials() {
-    MaterialUnits units = new MaterialUnits(project, problems);
-    entries.forEach(units::check);
-    warnOfLikelySlips();
-  }
-
   /**
    * A material that was only ever used, and is spelled almost like one that was bought or listed.
    */
   private void warnOfLikelySlips() {
-    Set<String> known = new LinkedHashSet<>();
-    project.materials().values().forEach(material -> known.add(material.name()));
-    for (Entry entry : entries) {
-      entry.outlays().stream()
-          .flatMap(outlay -> outlay.purchase().stream())
-          .flatMap(purchase -> purchase.material().stream())
-          .forEach(known::add);
+    Map<String, String> had = new LinkedHashMap<>();
+    project.materials().forEach((fold, material) -> had.put(fold, material.name()));
+    for (Mention mention : mentions) {
+      if (mention.how() == How.BOUGHT) {
+        had.putIfAbsent(Name.fold(mention.material().value()), mention.material().value());
+      }
     }
-    Set<String> folded = new LinkedHashSet<>();
-    known.forEach(name -> folded.add(Name.fold(name)));
-    for (Entry entry : entries) {
-      for (String name : entry.used().keySet()) {
-        if (!folded.contains(Name.fold(name)) && name.length() > 3) {
-          Nearest.to(name, known)
-              .ifPresent(
-                  near ->
-                      problems.warning(
-                          place(entry),
-                          "material "
-                              + OneLine.quote(name)
-                              + " was never bought or listed; did you mean "
-                              + OneLine.quote(near)
-                              + "?"));
-        }
+    for (Mention mention : mentions) {
+      String name = mention.material().value();
+      if (mention.how() != How.BOUGHT && !had.containsKey(Name.fold(name))) {
+        Nearest.to(name, had.values())
+            .ifPresent(
+                near ->
+                    problems.warning(
+                        mention.material().place(),
+                        "material "
+                            + OneLine.quote(name)
+                            + " was never bought or listed; did you mean "
+                            + OneLine.quote(near)
+                            + "?"));
       }
     }
   }
 
   private void jobs() {
-    Map<String, Entry> noted = new LinkedHashMap<>();
-    List<String> names = new ArrayList<>();
+    Map<String, String> noted = new LinkedHashMap<>();
+    entries.forEach(e -> e.todo().forEach(job -> noted.put(Name.fold(job.id()), job.id())));
+    Map<String, String> goals = new LinkedHashMap<>(noted);
+    project.pieces().forEach((fold, kind) -> goals.put(fold, kind.name()));
+    phases().forEach(phase -> goals.put(Name.fold(phase.id()), phase.id()));
+    boolean allGoalsKnown =
+        !known.unsure().contains("pieces") && !known.unsure().contains("phases");
     for (Entry entry : entries) {
-      for (Job job : entry.todo()) {
-        noted.putIfAbsent(Name.fold(job.id()), entry);
-        names.add(job.id());
+      entry.done().forEach(mark -> closes(mark, noted));
+      if (allGoalsKnown) {
+        entry.todo().forEach(job -> job.after().forEach(mark -> waits(mark, goals)));
       }
-    }
-    Set<String> goals = new LinkedHashSet<>(names);
-    project.pieces().values().forEach(kind -> goals.add(kind.name()));
-    project.phases().forEach(phase -> goals.add(phase.id()));
-    for (Entry entry : entries) {
-      entry.done().forEach(mark -> closes(mark, noted, names));
-      entry.todo().forEach(job -> job.after().forEach(mark -> waits(mark, goals)));
     }
   }
 
-  private void closes(Mark done, Map<String, Entry> noted, List<String> names) {
+  private void closes(Mark done, Map<String, String> noted) {
     if (!noted.containsKey(Name.fold(done.name()))) {
       problems.error(
           done.place(),
           "done "
               + OneLine.quote(done.name())
               + " was never noted as a todo; "
-              + Nearest.hint(done.name(), names, "note it in an earlier entry first"));
+              + Nearest.hint(done.name(), noted.values(), "note it in an earlier entry first"));
     }
   }
 
-  private void waits(Mark after, Set<String> goals) {
-    boolean known =
-        goals.stream().anyMatch(goal -> Name.fold(goal).equals(Name.fold(after.name())));
-    boolean phaseOfAnEntry =
-        project.phases().isEmpty()
-            && entries.stream().anyMatch(e -> e.hours().containsKey(Name.fold(after.name())));
-    if (!known && !phaseOfAnEntry) {
+  private void waits(Mark after, Map<String, String> goals) {
+    if (!goals.containsKey(Name.fold(after.name()))) {
       problems.error(
           after.place(),
           "after "
               + OneLine.quote(after.name())
               + " names no job, kind of pieces or phase; "
-              + Nearest.hint(after.name(), goals, "note the job it waits for first"));
+              + Nearest.hint(after.name(), goals.values(), "note the job it waits for first"));
     }
   }
 
-  /** The phases of a journal whose project lists none, in the order the entries name them. */
-  static List<Phase> phasesOf(Project project, List<Entry> entries) {
+  /** The project's phases, or where it lists none those of the entries as they first name them. */
+  List<Phase> phases() {
     if (!project.phases().isEmpty()) {
       return project.phases();
     }
@@ -194,6 +229,7 @@ final class Checks {
       ids.addAll(entry.hours().keySet());
       entry.outlays().forEach(outlay -> ids.add(outlay.phase()));
       ids.addAll(entry.complete().keySet());
+      entry.todo().forEach(job -> job.phase().ifPresent(ids::add));
     }
     ids.remove(Phase.UNSORTED.id());
     return ids.stream().map(Phase::named).toList();

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import ribband.measure.Dates;
 
 /**
  * What an entry's path tells.
@@ -17,6 +18,8 @@ import java.util.regex.Pattern;
 record EntryName(Optional<String> date, Optional<String> folderDate, String rest) {
   private static final Pattern DATED =
       Pattern.compile("([0-9]{4}-[0-9]{2}-[0-9]{2})(?![0-9])(.*)", Pattern.DOTALL);
+  private static final Pattern LOOSE =
+      Pattern.compile("([0-9]{4}[-._ ]?[0-9]{1,2}[-._ ]?[0-9]{1,2})(?![0-9])(.*)", Pattern.DOTALL);
   private static final int LONGEST = 200;
 
   static EntryName of(String file) {
@@ -37,8 +40,12 @@ record EntryName(Optional<String> date, Optional<String> folderDate, String rest
     return name.endsWith(".md") || name.endsWith(".markdown");
   }
 
-  boolean isDated() {
-    return date.isPresent() || folderDate.isPresent();
+  /** The name it should have, for a file whose date is written as {@code 2026-3-14-x.md}. */
+  static Optional<String> looselyDated(String file) {
+    Matcher loose = LOOSE.matcher(JournalFolder.nameOf(file));
+    return loose.matches()
+        ? Dates.strictly(loose.group(1)).map(day -> day + loose.group(2))
+        : Optional.empty();
   }
 
   /** spec: an entry's address is its date and the rest of its file's name. */

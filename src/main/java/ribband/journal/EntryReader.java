@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ribband.journal.Entry.Shown;
+import ribband.journal.Mention.How;
 import ribband.journal.Node.Mapping;
 import ribband.journal.Node.Text;
 import ribband.measure.Dates;
@@ -14,67 +15,82 @@ import ribband.measure.Hours;
 import ribband.measure.Percent;
 import ribband.measure.Quantity;
 import ribband.measure.Saying;
-import ribband.problem.OneLine;
 import ribband.problem.Place;
 import ribband.problem.Problems;
 
-/** Reads one entry: each key by what it means. Knows the project, no other entry. */
+/** Reads one entry: each key by what it means. Knows the project, no other entry; one use. */
 final class EntryReader {
-  private static final Hours MOST_A_SESSION = Hours.ofMinutes(24 * 60L);
+  /** spec: more than 24 h in an entry are an error. */
+  static final Hours MOST_AN_ENTRY = Hours.ofMinutes(24 * 60L);
 
   private final JournalFolder folder;
-  private final Project project;
+  private final Known known;
   private final Listed phases;
   private final Source source;
   private final Problems problems;
+  private final List<Mention> mentions = new ArrayList<>();
 
-  EntryReader(JournalFolder folder, Project project, Source source, Problems problems) {
+  EntryReader(JournalFolder folder, Known known, Source source, Problems problems) {
     this.folder = folder;
-    this.project = project;
-    this.phases =
-        new Listed("phases of project.yaml", project.phases().stream().map(Phase::id).toList());
+    this.known = known;
+    this.phases = known.phases();
     this.source = source;
     this.problems = problems;
   }
 
+  /** What was read of an entry: the entry, and its amounts of materials with their places. */
+  record EntryRead(Entry entry, List<Mention> mentions) {
+    EntryRead {
+      mentions = List.copyOf(mentions);
+    }
+  }
+
   /** The entry; empty where its date or its keys cannot be read, which has then been told. */
-  Optional<Entry> read() {
+  Optional<EntryRead> read() {
     EntryName name = EntryName.of(source.file());
     return FrontMatter.of(source, problems)
         .flatMap(
             parts -> {
               if (!parts.fenced()) {
                 problems.warning(
-                    new Place(source.file(), 1, 1),
+                    top(),
                     "no --- fence opens this entry, so it counts as words only; put --- above and"
                         + " below its keys");
               }
               Fields keys = new Fields(parts.keys(), problems);
               Optional<LocalDate> date = date(keys, name);
               // The other keys are read all the same, so that their problems are told in this run.
-              Entry entry = entry(keys, name, parts, date.orElse(LocalDate.EPOCH));
+              Entry entry = entry(keys, name, parts, date);
               keys.close();
-              return date.map(day -> entry);
+              return date.map(day -> new EntryRead(entry, mentions));
             });
   }
 
-  private Entry entry(Fields keys, EntryName name, FrontMatter parts, LocalDate date) {
-    Optional<String> phase = keys.value("phase", PhaseMap.phase(phases));
+  private Place top() {
+    return new Place(source.file(), 1, 1);
+  }
+
+  private Entry entry(Fields keys, EntryName name, FrontMatter parts, Optional<LocalDate> date) {
+    LocalDate day = date.orElse(LocalDate.EPOCH);
+    Optional<String> phase = keys.value("phase", phases.reading());
     String ownPhase = phase.orElse(Phase.UNSORTED.id());
     Optional<Fields> materials = keys.mapping("materials");
-    Spending spending = new Spending(folder, source.file(), project.currency(), phases, problems);
-    Work work = new Work(project, phases, date, problems);
+    Work work = new Work(known, date, problems);
     Map<String, Hours> hours = hours(keys, ownPhase);
-    List<Outlay> outlays = spending.read(keys, materials, ownPhase);
-    Map<String, Quantity> used = amounts(materials, "used");
-    Map<String, Quantity> left = amounts(materials, "left");
+    List<Outlay> outlays =
+        new Spending(folder, source.file(), known, mentions, problems)
+            .read(keys, materials, ownPhase);
+    Map<String, Quantity> used = amounts(materials, "used", How.USED);
+    Map<String, Quantity> left = amounts(materials, "left", How.LEFT);
     materials.ifPresent(Fields::close);
-    warnUnsorted(keys, phase, hours, outlays);
+    if (!keys.has("phase")) {
+      warnUnsorted(keys, hours, outlays);
+    }
     return new Entry(
         source.file(),
-        date,
-        name.address(date.toString()),
-        keys.text("title").or(name::words).orElseGet(() -> Saying.day(date)),
+        day,
+        name.address(day.toString()),
+        keys.text("title").or(name::words).orElseGet(() -> Saying.day(day)),
         phase,
         hours,
         outlays,
@@ -93,38 +109,44 @@ final class EntryReader {
         parts.textLine());
   }
 
+  /** A date that is written, and where: {@code date}, {@code the name's date}. */
+  private record Written(String what, LocalDate date, Place place) {}
+
   /**
-   * spec: the date is {@code date}, else the one in the name, else the folder's; two must agree.
+   * spec: the date is {@code date}, else the one in the name, else the folder's; where two are
+   * there they must agree.
    */
   private Optional<LocalDate> date(Fields keys, EntryName name) {
-    Optional<Text> written = keys.located("date");
-    List<LocalDate> dates = new ArrayList<>();
-    boolean readable = true;
-    Place whole = new Place(source.file(), 1, 1);
-    for (Optional<Text> candidate :
-        List.of(
-            written,
-            name.date().map(date -> new Text(date, whole)),
-            name.folderDate().map(date -> new Text(date, whole)))) {
-      if (candidate.isPresent()) {
-        String key = candidate == written ? "date" : "the date in the name,";
-        Optional<LocalDate> read = Values.read(key, candidate.get(), Dates::readDay, problems);
-        readable &= read.isPresent();
-        read.ifPresent(dates::add);
-      }
-    }
-    if (dates.stream().distinct().count() > 1) {
-      problems.error(
-          written.map(Text::place).orElse(whole),
-          (written.isPresent() ? "date " : "the file's name says ")
-              + dates.get(0)
-              + (written.isPresent() ? " is not the " : " but its folder's ")
-              + dates.get(1)
-              + (written.isPresent() ? " of the name" : "")
-              + "; change one of them");
+    long told = problems.errors();
+    List<Written> dates = new ArrayList<>();
+    keys.located("date").ifPresent(text -> date("date", text, dates));
+    name.date().ifPresent(text -> date("the name's date", new Text(text, top()), dates));
+    name.folderDate().ifPresent(text -> date("the folder's date", new Text(text, top()), dates));
+    if (problems.errors() > told) {
       return Optional.empty();
     }
-    return readable ? dates.stream().findFirst() : Optional.empty();
+    Written first = dates.get(0);
+    for (Written other : dates) {
+      if (!other.date().equals(first.date())) {
+        problems.error(
+            first.place(),
+            first.what()
+                + " is "
+                + first.date()
+                + ", but "
+                + other.what()
+                + " is "
+                + other.date()
+                + "; change one of them");
+        return Optional.empty();
+      }
+    }
+    return Optional.of(first.date());
+  }
+
+  private void date(String what, Text text, List<Written> dates) {
+    Values.read(what, text, Dates::readDay, problems)
+        .ifPresent(date -> dates.add(new Written(what, date, text.place())));
   }
 
   private Map<String, Hours> hours(Fields keys, String ownPhase) {
@@ -141,7 +163,7 @@ final class EntryReader {
         });
     byPhase.values().removeIf(Hours::isZero);
     Hours total = Hours.sum(byPhase.values());
-    if (total.compareTo(MOST_A_SESSION) > 0) {
+    if (total.compareTo(MOST_AN_ENTRY) > 0) {
       problems.error(
           written.orElseThrow().place(),
           "hours come to "
@@ -151,16 +173,20 @@ final class EntryReader {
     return byPhase;
   }
 
-  private Map<String, Quantity> amounts(Optional<Fields> materials, String key) {
+  private Map<String, Quantity> amounts(Optional<Fields> materials, String key, How how) {
     Map<String, Quantity> amounts = new LinkedHashMap<>();
     materials.ifPresent(
-        keys ->
-            keys.eachNamed(
-                key,
-                (name, node) ->
-                    Values.read(name.value(), node, Quantity::read, problems)
-                        .ifPresent(amount -> amounts.put(name.value(), amount))));
+        keys -> keys.eachNamed(key, (name, node) -> amount(name, node, how, amounts)));
     return amounts;
+  }
+
+  private void amount(Text name, Node node, How how, Map<String, Quantity> amounts) {
+    Optional<String> material = Values.read("material", name, Readings::name, problems);
+    Optional<Quantity> amount = Values.read(name.value(), node, Quantity::read, problems);
+    if (material.isPresent() && amount.isPresent()) {
+      amounts.put(material.get(), amount.get());
+      mentions.add(new Mention(name, amount.get(), node.place(), how));
+    }
   }
 
   private Map<String, Percent> complete(Fields keys) {
@@ -171,17 +197,16 @@ final class EntryReader {
                 return PhaseMap.read("complete", mapping, Percent::read, phases, problems);
               }
               problems.error(
-                  node.place(), "complete needs a phase and a share, as complete: {planking: 40%}");
+                  node.place(), "complete has no phase; write it as complete: {planking: 40%}");
               return Map.<String, Percent>of();
             })
         .orElse(Map.of());
   }
 
-  private void warnUnsorted(
-      Fields keys, Optional<String> phase, Map<String, Hours> hours, List<Outlay> outlays) {
+  private void warnUnsorted(Fields keys, Map<String, Hours> hours, List<Outlay> outlays) {
     boolean anyHours = hours.containsKey(Phase.UNSORTED.id());
     boolean anyMoney = outlays.stream().anyMatch(o -> o.phase().equals(Phase.UNSORTED.id()));
-    if (phase.isEmpty() && (anyHours || anyMoney)) {
+    if (anyHours || anyMoney) {
       String what = anyHours && anyMoney ? "hours and money" : anyHours ? "hours" : "money";
       Place place =
           anyHours ? keys.placeOf("hours") : keys.placeOf(keys.has("cost") ? "cost" : "materials");
@@ -194,6 +219,6 @@ final class EntryReader {
   }
 
   private String example() {
-    return phases.names().stream().findFirst().map(OneLine::of).orElse("planking");
+    return phases.names().stream().findFirst().orElse("planking");
   }
 }

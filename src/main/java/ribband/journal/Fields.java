@@ -2,11 +2,9 @@ package ribband.journal;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiConsumer;
 import ribband.journal.Node.Field;
 import ribband.journal.Node.Listing;
@@ -27,7 +25,9 @@ final class Fields {
   private final Mapping mapping;
   private final Problems problems;
   private final Map<String, Field> byName = new LinkedHashMap<>();
-  private final Set<String> known = new LinkedHashSet<>();
+
+  /** Keys asked for, by their folded names. */
+  private final Map<String, String> known = new LinkedHashMap<>();
 
   Fields(Mapping mapping, Problems problems) {
     this.mapping = mapping;
@@ -50,9 +50,15 @@ final class Fields {
     return field == null ? mapping.place() : field.key().place();
   }
 
+  /** Where the value of the key stands, or where the mapping begins. */
+  Place placeOfValue(String key) {
+    Field field = byName.get(Name.fold(key));
+    return field == null ? mapping.place() : field.value().place();
+  }
+
   /** What stands behind the key; empty where it is missing or nothing is written. */
   Optional<Node> find(String key) {
-    known.add(key);
+    known.put(Name.fold(key), key);
     return Optional.ofNullable(byName.get(Name.fold(key)))
         .map(Field::value)
         .filter(node -> !node.isBlank());
@@ -63,14 +69,21 @@ final class Fields {
     return find(key).flatMap(node -> Values.read(key, node, reading, problems));
   }
 
-  /** A single text, as it is. */
+  /** A single text for one line of print; line ends in it count as spaces. */
   Optional<String> text(String key) {
-    return value(key, text -> text);
+    return value(key, text -> text.replaceAll("\\s+", " "));
   }
 
   /** A single text with its place. */
   Optional<Text> located(String key) {
     return find(key).flatMap(node -> Values.text(key, node, problems));
+  }
+
+  /** How many items or names stand behind the key. */
+  int count(String key) {
+    return find(key)
+        .map(node -> node instanceof Mapping inner ? inner.fields().size() : items(key).size())
+        .orElse(0);
   }
 
   /** The items of a list; one value alone counts as a list of one. */
@@ -113,10 +126,12 @@ final class Fields {
         .ifPresent(
             node -> {
               if (node instanceof Mapping inner) {
-                inner.fields().forEach(field -> reader.accept(field.key(), field.value()));
+                CutAtComma.passed(inner, problems)
+                    .forEach(field -> reader.accept(field.key(), field.value()));
               } else {
                 problems.error(
-                    node.place(), key + " needs names with values, as " + key + ": {name: value}");
+                    node.place(),
+                    key + " has no names with values; write them as " + key + ": {name: value}");
               }
             });
   }
@@ -130,8 +145,7 @@ final class Fields {
   void close() {
     for (Field field : mapping.fields()) {
       String name = field.key().value();
-      boolean asked = known.stream().anyMatch(k -> Name.fold(k).equals(Name.fold(name)));
-      if (!asked) {
+      if (!known.containsKey(Name.fold(name))) {
         problems.error(
             field.key().place(), "unknown key " + OneLine.quote(name) + "; " + hint(field));
       }
@@ -139,10 +153,11 @@ final class Fields {
   }
 
   private String hint(Field field) {
+    String name = field.key().value();
     // A flow mapping cut at a comma leaves a key with nothing behind it.
-    if (field.value().isBlank() && field.key().value().matches(".*[ ,].*|[0-9]+.*")) {
+    if (field.value().isBlank() && Nearest.to(name, known.values()).isEmpty()) {
       return "put quotes round a text that holds a comma";
     }
-    return Nearest.hint(field.key().value(), known, "there are no keys here");
+    return Nearest.hint(name, known.values(), "there are no keys here");
   }
 }

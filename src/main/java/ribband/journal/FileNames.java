@@ -6,9 +6,13 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import ribband.measure.Unreadable;
+import ribband.problem.OneLine;
 
 /** Finds the files that an entry names: pictures, receipts, other entries. */
 public final class FileNames {
+  /** What is wrong with a name that no file bears. */
+  static final String NOT_THERE = "is not there";
+
   private static final Pattern FROM_THE_NET = Pattern.compile("(?i)[a-z][a-z0-9+.-]+:.*|//.*");
   private static final Pattern DRIVE = Pattern.compile("(?i)[a-z]:[/\\\\].*");
   private static final List<String> PICTURES =
@@ -64,34 +68,45 @@ public final class FileNames {
   private static String find(JournalFolder folder, String name, String kind, List<String> places)
       throws Unreadable {
     refuseStrays(name, kind);
-    for (String place : places) {
-      Optional<String> found = within(place, name).flatMap(folder::find);
+    List<String> paths = places.stream().flatMap(place -> within(place, name).stream()).toList();
+    for (String path : paths) {
+      Optional<String> found = folder.find(path);
       if (found.isPresent()) {
         return found.get();
       }
     }
-    if (places.stream().allMatch(place -> within(place, name).isEmpty())) {
+    if (paths.isEmpty()) {
       throw new Unreadable("leads out of the journal", "copy the " + kind + " into the journal");
     }
-    throw new Unreadable("is not there", cure(folder, name, kind, places));
+    if (paths.stream().anyMatch(folder::isKeptOut)) {
+      throw new Unreadable(
+          "is no plain file of the journal", "copy the " + kind + " itself into the journal");
+    }
+    throw new Unreadable(NOT_THERE, cure(folder, name, kind, paths));
   }
 
-  private static String cure(JournalFolder folder, String name, String kind, List<String> places) {
-    List<String> looked = new ArrayList<>();
-    for (String place : places) {
-      within(place, name).map(JournalFolder::folderOf).ifPresent(looked::add);
-    }
+  private static String cure(JournalFolder folder, String name, String kind, List<String> paths) {
+    String file = JournalFolder.nameOf(name);
+    String written = name.substring(0, name.length() - file.length());
     return folder
-        .nearest(name, looked)
-        .map(near -> "did you mean \"" + near + "\"?")
-        .orElse("put the " + kind + " into " + shown(looked.get(0)) + " or name another");
+        .nearest(file, paths.stream().map(JournalFolder::folderOf).toList())
+        .map(near -> written + near)
+        .or(() -> folder.elsewhere(file))
+        .map(near -> "did you mean " + OneLine.quote(near) + "?")
+        .orElse(
+            "put the "
+                + kind
+                + " into "
+                + shown(JournalFolder.folderOf(paths.get(0)))
+                + " or name another");
   }
 
   private static String shown(String folder) {
-    return folder.isEmpty() ? "the journal's folder" : folder + "/";
+    return folder.isEmpty() ? "the journal's folder" : OneLine.cut(folder) + "/";
   }
 
-  private static void refuseStrays(String name, String kind) throws Unreadable {
+  /** Refuses a name that cannot be one of a file in the journal, wherever it is looked for. */
+  static void refuseStrays(String name, String kind) throws Unreadable {
     if (DRIVE.matcher(name).matches() || name.startsWith("/") || name.startsWith("~")) {
       throw new Unreadable(
           "is a path outside the journal",
@@ -102,7 +117,7 @@ public final class FileNames {
           "is an address on the net", "save the " + kind + " in the journal and write its name");
     }
     if (name.indexOf('\\') >= 0) {
-      throw new Unreadable("has a backslash", "write " + name.replace('\\', '/'));
+      throw new Unreadable("has a backslash", "write " + OneLine.cut(name.replace('\\', '/')));
     }
   }
 

@@ -16,12 +16,17 @@ import ribband.problem.Problems;
  * @param textLine 1-based line where that begins
  */
 record FrontMatter(boolean fenced, Mapping keys, String text, int textLine) {
-  private static final int MOST_BYTES = 64 << 10;
   private static final int MOST_TEXT_BYTES = 1 << 20;
 
   /** Splits an entry; empty where a problem was told that hides the keys. */
   static Optional<FrontMatter> of(Source source, Problems problems) {
     String text = source.text();
+    if (text.isBlank()) {
+      problems.error(
+          new Place(source.file(), 1, 1),
+          "the entry is empty; write --- above and below its keys, and a few words");
+      return Optional.empty();
+    }
     if (!opensWithFence(text)) {
       return Optional.of(
           new FrontMatter(false, new Mapping(List.of(), Place.of(source.file())), text, 1));
@@ -35,10 +40,13 @@ record FrontMatter(boolean fenced, Mapping keys, String text, int textLine) {
       if (isFence(text.substring(at, stop))) {
         int closedAt = line;
         String body = end < 0 ? "" : text.substring(end + 1);
-        return bounded(source.file(), text.substring(start, at), body, problems)
-            ? keys(source, text.substring(start, at), problems)
-                .map(keys -> new FrontMatter(true, keys, body, closedAt + 1))
-            : Optional.empty();
+        if (body.getBytes(StandardCharsets.UTF_8).length > MOST_TEXT_BYTES) {
+          problems.error(
+              Place.of(source.file()), "the text is larger than 1 MiB; split the entry in two");
+          return Optional.empty();
+        }
+        return keys(source, text.substring(start, at), problems)
+            .map(keys -> new FrontMatter(true, keys, body, closedAt + 1));
       }
       if (end < 0) {
         break;
@@ -56,19 +64,6 @@ record FrontMatter(boolean fenced, Mapping keys, String text, int textLine) {
     Optional<Mapping> keys = YamlTree.read(yaml, source.file(), 1, problems);
     keys.ifPresent(mapping -> Lost.comments(source, mapping, problems));
     return keys;
-  }
-
-  private static boolean bounded(String file, String yaml, String body, Problems problems) {
-    if (yaml.getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
-      problems.error(
-          new Place(file, 1, 1), "the keys are larger than 64 KiB; split the entry in two");
-      return false;
-    }
-    if (body.getBytes(StandardCharsets.UTF_8).length > MOST_TEXT_BYTES) {
-      problems.error(Place.of(file), "the text is larger than 1 MiB; split the entry in two");
-      return false;
-    }
-    return true;
   }
 
   static boolean opensWithFence(String text) {

@@ -2,17 +2,20 @@ package ribband.journal;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import ribband.measure.Name;
 import ribband.problem.Nearest;
 
 /**
@@ -32,9 +35,13 @@ public final class JournalFolder {
   /** NFC path to the path as it is on disk, both relative and with slashes. */
   private final NavigableMap<String, String> files;
 
+  /** The first path of each file name, in whatever case and composition. */
+  private final Map<String, String> byName = new HashMap<>();
+
   private JournalFolder(Path root, NavigableMap<String, String> files) {
     this.root = root;
     this.files = files;
+    files.values().forEach(file -> byName.putIfAbsent(Name.plain(nameOf(file)), file));
   }
 
   /**
@@ -121,8 +128,22 @@ public final class JournalFolder {
     return found;
   }
 
-  /** The file name nearest to a mistyped one, within the folders given. */
-  public Optional<String> nearest(String name, List<String> folders) {
+  /** Whether something of that path lies on the disk, though it is no file of the journal. */
+  boolean isKeptOut(String path) {
+    try {
+      return find(path).isEmpty() && Files.exists(root.resolve(path), LinkOption.NOFOLLOW_LINKS);
+    } catch (InvalidPathException e) {
+      return false;
+    }
+  }
+
+  /**
+   * The file name nearest to a mistyped one, within the folders given.
+   *
+   * @param path of which the last part alone is compared
+   */
+  public Optional<String> nearest(String path, List<String> folders) {
+    String name = nameOf(path);
     List<String> names =
         folders.stream()
             .distinct()
@@ -130,10 +151,16 @@ public final class JournalFolder {
             .map(JournalFolder::nameOf)
             .distinct()
             .toList();
-    Optional<String> near = Nearest.to(nameOf(name), names);
-    return near.isPresent()
-        ? near
-        : names.stream().filter(n -> stem(n).equalsIgnoreCase(stem(nameOf(name)))).findFirst();
+    List<String> sameButEnding =
+        names.stream().filter(n -> stem(n).equalsIgnoreCase(stem(name))).toList();
+    return Nearest.to(name, sameButEnding)
+        .or(() -> sameButEnding.stream().findFirst())
+        .or(() -> Nearest.to(name, names));
+  }
+
+  /** A file of that very name in any folder. */
+  Optional<String> elsewhere(String name) {
+    return Optional.ofNullable(byName.get(Name.plain(name)));
   }
 
   private static String stem(String name) {

@@ -1,24 +1,30 @@
 package ribband.journal;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import ribband.problem.OneLine;
+import ribband.journal.Checks.Gathered;
+import ribband.journal.EntryReader.EntryRead;
 import ribband.problem.Place;
 import ribband.problem.Problem;
 import ribband.problem.Problems;
 
 /** Reads a whole journal from its folder; the only class here that opens its files. */
 public final class JournalReader {
-  private static final Comparator<Entry> ORDER =
-      Comparator.comparing(Entry::date).thenComparing(Entry::file);
+  private static final int FENCE_BYTES = 256;
+  private static final Comparator<EntryRead> ORDER =
+      Comparator.comparing((EntryRead read) -> read.entry().date())
+          .thenComparing(read -> read.entry().file());
 
   private JournalReader() {}
 
@@ -38,101 +44,129 @@ public final class JournalReader {
    * Reads the project and every entry, in parallel, and checks them against each other.
    *
    * @param today for warnings of dates in the future
-   * @throws UncheckedIOException where the disk fails
+   * @throws InvalidPathException where the machine's own encoding cannot say the name of a file
    */
   public static Read read(JournalFolder folder, LocalDate today) {
     Problems problems = new Problems();
-    Project project = project(folder, problems);
+    Known known = project(folder, problems);
     List<OneRead> reads =
         folder.all().parallelStream()
             .filter(EntryName::isMarkdown)
-            .map(f -> one(folder, project, f))
+            .map(file -> one(folder, known, file))
             .toList();
     reads.forEach(one -> problems.addAll(one.problems()));
-    List<Entry> entries = new ArrayList<>();
-    reads.forEach(one -> one.entry().ifPresent(entries::add));
-    entries.sort(ORDER);
-    new Checks(project, entries, problems).run(today);
-    Journal journal = new Journal(folder, project, Checks.phasesOf(project, entries), entries);
+    List<EntryRead> read =
+        reads.stream().flatMap(one -> one.read().stream()).sorted(ORDER).toList();
+    Checks checks = new Checks(known, read, problems);
+    boolean someLost = reads.stream().anyMatch(OneRead::isLost);
+    checks.run(today, someLost ? Gathered.SOME : Gathered.ALL);
+    Journal journal = new Journal(folder, known.project(), checks.phases(), checks.entries());
     return new Read(journal, problems.sorted());
   }
 
-  private record OneRead(Optional<Entry> entry, List<Problem> problems) {
-    static final OneRead PASSED_OVER = new OneRead(Optional.empty(), List.of());
+  private record OneRead(Optional<EntryRead> read, List<Problem> problems) {
+    boolean isLost() {
+      return read.isEmpty() && problems.stream().anyMatch(Problem::isError);
+    }
   }
 
-  private static Project project(JournalFolder folder, Problems problems) {
+  private static Known project(JournalFolder folder, Problems problems) {
     return source(folder, JournalFolder.PROJECT, problems)
         .map(source -> ProjectReader.read(folder, source, problems))
-        .orElseGet(
-            () -> ProjectReader.read(folder, new Source(JournalFolder.PROJECT, ""), problems));
+        .orElseGet(() -> ProjectReader.unread(folder));
   }
 
   /**
-   * spec: a file is an entry if its name is dated, or if its folder's is and it opens with a fence.
+   * spec: a file is an entry if its name begins with a date, or if its folder's does and it opens
+   * with a fence; other files are left alone.
    */
-  private static OneRead one(JournalFolder folder, Project project, String file) {
+  private static OneRead one(JournalFolder folder, Known known, String file) {
     EntryName name = EntryName.of(file);
     Problems problems = new Problems();
-    if (name.date().isPresent()) {
-      return read(folder, project, source(folder, file, problems), problems);
+    boolean dated = name.date().isPresent();
+    if (!dated && !opensWithFence(folder, file)) {
+      return new OneRead(Optional.empty(), List.of());
     }
-    if (!opensWithFence(folder, file)) {
-      return OneRead.PASSED_OVER;
+    if (!dated && name.folderDate().isEmpty()) {
+      source(folder, file, new Problems()).ifPresent(text -> warnOfUndated(text, problems));
+      return new OneRead(Optional.empty(), problems.sorted());
     }
-    Optional<Source> source = source(folder, file, problems);
-    if (name.folderDate().isPresent()) {
-      return read(folder, project, source, problems);
-    }
-    source.ifPresent(text -> warnOfUndated(text, problems));
-    return new OneRead(
-        Optional.empty(), problems.sorted().stream().filter(p -> !p.isError()).toList());
-  }
-
-  private static OneRead read(
-      JournalFolder folder, Project project, Optional<Source> source, Problems problems) {
-    Optional<Entry> entry =
-        source.flatMap(text -> new EntryReader(folder, project, text, problems).read());
-    return new OneRead(entry, problems.sorted());
+    Optional<EntryRead> read =
+        source(folder, file, problems)
+            .flatMap(text -> new EntryReader(folder, known, text, problems).read());
+    return new OneRead(read, problems.sorted());
   }
 
   private static boolean opensWithFence(JournalFolder folder, String file) {
-    byte[] start = new byte[8];
-    try (var in = Files.newInputStream(folder.path(file))) {
+    byte[] start = new byte[FENCE_BYTES];
+    try (InputStream in = Files.newInputStream(folder.path(file))) {
       int read = in.readNBytes(start, 0, start.length);
-      String text = new String(start, 0, read, StandardCharsets.ISO_8859_1);
-      return text.replace("\u00ef\u00bb\u00bf", "").matches("---[ \\t]*(?s:[\\r\\n].*)?");
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      String text = new String(start, 0, read, StandardCharsets.UTF_8);
+      return FrontMatter.opensWithFence(text.replaceFirst("^\uFEFF", ""));
+    } catch (IOException | InvalidPathException e) {
+      // What cannot be opened is told where it has to be an entry, and left alone elsewhere.
+      return true;
     }
   }
 
-  /** A fenced note with a date but not in its name would be lost without a word. */
+  /** A fenced note that says a date, but not where one is looked for, would be lost in silence. */
   private static void warnOfUndated(Source source, Problems problems) {
-    FrontMatter.of(source, new Problems())
-        .filter(parts -> new Fields(parts.keys(), new Problems()).has("date"))
-        .ifPresent(
-            parts ->
-                problems.warning(
-                    new Place(source.file(), 1, 1),
-                    "is not read as an entry, because its name does not begin with a date; rename"
-                        + " it as 2026-03-14-garboard.md"));
+    Optional<String> loose = EntryName.looselyDated(source.file());
+    boolean saysDate =
+        loose.isPresent()
+            || FrontMatter.of(source, new Problems())
+                .filter(parts -> new Fields(parts.keys(), new Problems()).has("date"))
+                .isPresent();
+    if (saysDate) {
+      problems.warning(
+          new Place(source.file(), 1, 1),
+          "the file is not read as an entry, because its name does not begin with a date; name it "
+              + loose.orElse("2026-03-14-garboard.md"));
+    }
   }
 
   private static Optional<Source> source(JournalFolder folder, String file, Problems problems) {
-    Path path = folder.path(file);
-    try {
-      if (Files.size(path) > Source.MOST_BYTES) {
-        return Source.of(file, new byte[Source.MOST_BYTES + 1], problems);
-      }
-      return Source.of(file, Files.readAllBytes(path), problems);
-    } catch (IOException e) {
+    if (folder.find(file).isEmpty()) {
+      // Nothing but plain files of the journal is ever opened: a pipe would never end.
       problems.error(
           Place.of(file),
-          "cannot be read ("
-              + OneLine.of(String.valueOf(e.getMessage()))
-              + "); check its permissions");
+          folder.isKeptOut(file)
+              ? "this is no plain file of the journal; put the file itself there"
+              : "the file is not there; write one with a line name: Dunlin");
       return Optional.empty();
+    }
+    try {
+      return bytes(folder.path(file), problems, file).flatMap(b -> Source.of(file, b, problems));
+    } catch (NoSuchFileException e) {
+      problems.error(Place.of(file), "the file went away while it was read; try again");
+    } catch (IOException e) {
+      problems.error(Place.of(file), "the file cannot be opened; check who may read it");
+    }
+    return Optional.empty();
+  }
+
+  /** The whole file as it stood at one moment; read twice where an editor was just saving it. */
+  private static Optional<byte[]> bytes(Path path, Problems problems, String file)
+      throws IOException {
+    for (int attempt = 0; attempt < 2; attempt++) {
+      State before = State.of(path);
+      byte[] bytes;
+      try (InputStream in = Files.newInputStream(path)) {
+        bytes = in.readNBytes(Source.MOST_BYTES + 1);
+      }
+      if (State.of(path).equals(before)) {
+        return Optional.of(bytes);
+      }
+    }
+    problems.error(Place.of(file), "the file changes while it is read; save it and try again");
+    return Optional.empty();
+  }
+
+  /** What tells one state of a file from the next. */
+  private record State(long size, FileTime saved, Object file) {
+    static State of(Path path) throws IOException {
+      BasicFileAttributes now = Files.readAttributes(path, BasicFileAttributes.class);
+      return new State(now.size(), now.lastModifiedTime(), now.fileKey());
     }
   }
 }

@@ -28,7 +28,7 @@ final class Lost {
     if (node instanceof Mapping mapping) {
       for (Field field : mapping.fields()) {
         if (WORDS.contains(Name.fold(field.key().value()))) {
-          warn(lines, field, problems);
+          words(lines, field.key().value(), field.value(), problems);
         }
         walk(lines, field.value(), problems);
       }
@@ -37,24 +37,53 @@ final class Lost {
     }
   }
 
-  private static void warn(String[] lines, Field field, Problems problems) {
-    if (!(field.value() instanceof Text text) || text.place().line() > lines.length) {
-      return;
-    }
-    String line = lines[text.place().line() - 1];
-    int start =
-        line.offsetByCodePoints(
-            0, Math.min(text.place().column() - 1, line.codePointCount(0, line.length())));
-    String rest = line.substring(start);
-    boolean plain = !rest.isEmpty() && "\"'|>".indexOf(rest.charAt(0)) < 0;
-    int mark = rest.indexOf(" #");
-    boolean cut = plain && mark >= 0 && text.value().equals(rest.substring(0, mark).strip());
-    if (cut || plain && rest.startsWith("#")) {
+  private static void words(String[] lines, String key, Node value, Problems problems) {
+    if (value instanceof Listing listing) {
+      listing.items().forEach(item -> words(lines, key, item, problems));
+    } else if (value instanceof Text text && isCut(lines, text)) {
       problems.warning(
           text.place(),
-          field.key().value()
+          key
               + " ends before the #, which begins a comment; put quotes round the text if the rest"
               + " belongs to it");
     }
+  }
+
+  /** Follows a plain text over its lines to a comment mark; what stands in quotes is never cut. */
+  private static boolean isCut(String[] lines, Text text) {
+    int line = text.place().line() - 1;
+    if (line >= lines.length) {
+      return false;
+    }
+    int before =
+        Math.min(text.place().column() - 1, lines[line].codePointCount(0, lines[line].length()));
+    String rest = lines[line].substring(lines[line].offsetByCodePoints(0, before));
+    if (!rest.isEmpty() && "\"'|>".indexOf(rest.charAt(0)) >= 0) {
+      return false;
+    }
+    String value = text.value();
+    for (int read = 0; ; ) {
+      int mark = rest.startsWith("#") ? 0 : rest.indexOf(" #");
+      String kept = (mark < 0 ? rest : rest.substring(0, mark)).strip();
+      if (mark >= 0) {
+        return value.substring(read).equals(kept);
+      }
+      if (!value.startsWith(kept, read) || ++line >= lines.length) {
+        return false;
+      }
+      read = afterSpace(value, read + kept.length());
+      rest = lines[line].strip();
+      if (read == value.length() || rest.startsWith("#")) {
+        return false;
+      }
+    }
+  }
+
+  private static int afterSpace(String value, int from) {
+    int at = from;
+    while (at < value.length() && Character.isWhitespace(value.charAt(at))) {
+      at++;
+    }
+    return at;
   }
 }

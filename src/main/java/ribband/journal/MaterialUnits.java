@@ -1,76 +1,71 @@
 package ribband.journal;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ribband.measure.Dimension;
 import ribband.measure.Name;
 import ribband.measure.Quantity;
 import ribband.measure.Unit;
 import ribband.problem.OneLine;
-import ribband.problem.Place;
 import ribband.problem.Problems;
 
-/**
- * spec: materials may be used without being listed: the first unit binds. Keeps what it has seen.
- */
+/** spec: materials may be used without being listed: the first unit binds. */
 final class MaterialUnits {
-  private final Map<String, Unit> bound = new LinkedHashMap<>();
-  private final Map<String, String> boundBy = new LinkedHashMap<>();
+  /** A unit and the file that bound a material to it. */
+  private record Bound(Unit unit, String file) {}
+
+  private final Map<String, Bound> bound = new LinkedHashMap<>();
   private final Problems problems;
 
-  MaterialUnits(Project project, Problems problems) {
+  private MaterialUnits(Problems problems) {
     this.problems = problems;
-    project
-        .materials()
-        .forEach(
-            (name, material) ->
-                unitOf(material)
-                    .ifPresent(
-                        unit -> {
-                          bound.put(name, unit);
-                          boundBy.put(name, JournalFolder.PROJECT);
-                        }));
   }
 
-  private static Optional<Unit> unitOf(Material material) {
-    return material
+  /**
+   * @param mentions in the order of the entries
+   */
+  static void check(Project project, List<Mention> mentions, Problems problems) {
+    MaterialUnits units = new MaterialUnits(problems);
+    project.materials().forEach(units::bind);
+    mentions.forEach(units::check);
+  }
+
+  private void bind(String name, Material material) {
+    material
         .unit()
         .or(() -> material.onHand().map(Quantity::unit))
-        .or(() -> material.neverBelow().map(Quantity::unit));
+        .or(() -> material.neverBelow().map(Quantity::unit))
+        .ifPresent(unit -> bound.put(name, new Bound(unit, JournalFolder.PROJECT)));
   }
 
-  void check(Entry entry) {
-    entry.used().forEach((name, amount) -> check(entry, name, amount));
-    entry.left().forEach((name, amount) -> check(entry, name, amount));
-    for (Outlay outlay : entry.outlays()) {
-      outlay
-          .purchase()
-          .filter(purchase -> purchase.material().isPresent() && purchase.amount().isPresent())
-          .ifPresent(
-              purchase ->
-                  check(
-                      entry,
-                      purchase.material().orElseThrow(),
-                      purchase.amount().orElseThrow().pack()));
-    }
-  }
-
-  private void check(Entry entry, String name, Quantity amount) {
-    Unit first = bound.putIfAbsent(Name.fold(name), amount.unit());
-    if (first == null) {
-      boundBy.put(Name.fold(name), entry.file());
-    } else if (!first.goesWith(amount.unit())) {
+  private void check(Mention mention) {
+    Unit unit = mention.amount().unit();
+    Bound first =
+        bound.putIfAbsent(
+            Name.fold(mention.material().value()), new Bound(unit, mention.place().file()));
+    if (first != null && !first.unit().goesWith(unit)) {
       problems.error(
-          new Place(entry.file(), 1, 1),
+          mention.place(),
           "material "
-              + OneLine.quote(name)
-              + " is written here in "
-              + amount.unit().told()
-              + ", but in "
-              + boundBy.get(Name.fold(name))
+              + OneLine.quote(mention.material().value())
+              + " is written in "
+              + unit.told()
+              + " here, but in "
+              + first.unit().told()
               + " in "
-              + first.told()
-              + "; write both in units that go together");
+              + first.file()
+              + "; "
+              + cure(first.unit(), unit));
     }
+  }
+
+  private static String cure(Unit first, Unit unit) {
+    Optional<String> fluid =
+        first.dimension() == Dimension.VOLUME && unit.name().equals("oz")
+            ? Optional.of("write fl oz for fluid ounces")
+            : Optional.empty();
+    return fluid.orElse("write both in units that go together");
   }
 }

@@ -1,15 +1,10 @@
 package ribband.journal;
 
-import java.nio.file.FileSystems;
-import java.nio.file.Path;
-import java.nio.file.PathMatcher;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.PatternSyntaxException;
 import ribband.journal.Node.Mapping;
 import ribband.journal.Node.Text;
 import ribband.measure.Unreadable;
@@ -40,7 +35,7 @@ final class PhotoList {
 
   List<Photo> read(Fields entry) {
     List<Node> items = entry.items("photos");
-    if (items.isEmpty()) {
+    if (!entry.has("photos")) {
       many(picturesIn(FileNames.ownFolder(file)), new Place(file, 1, 1));
     } else if (!isNone(items)) {
       items.forEach(this::item);
@@ -67,12 +62,12 @@ final class PhotoList {
         checkOneCover(keys.placeOf("cover"));
       }
       if (!keys.has("file")) {
-        problems.error(node.place(), "a photo has no file; write - file: scarf.jpg");
+        problems.error(node.place(), "a photo has no file; write it as - file: scarf.jpg");
       }
       name.ifPresent(text -> named(text, caption, alt, isCover));
       keys.close();
     } else {
-      problems.error(node.place(), "photos holds a list in a list; write one file a line");
+      problems.error(node.place(), "photos holds a list in a list; write one file in a line");
     }
   }
 
@@ -80,27 +75,27 @@ final class PhotoList {
     cover.ifPresent(
         first ->
             problems.error(
-                place, "a second cover; the first is at line " + first.line() + ", keep one"));
+                place,
+                "a second cover stands here; keep one, the first is in line " + first.line()));
     cover = Optional.of(place);
   }
 
   private void named(Text name, Optional<String> caption, Optional<String> alt, boolean isCover) {
     try {
-      if (name.value().matches(".*[*?].*")) {
-        many(matching(name.value()), name.place());
+      FileNames.refuseStrays(name.value(), "picture");
+      Optional<List<String>> several = several(name.value());
+      if (several.isEmpty()) {
+        String found = FileNames.picture(folder, file, name.value());
+        put(new Photo(found, caption, alt, isCover, batch++, name.place()));
+      } else if (caption.isPresent() || alt.isPresent() || isCover) {
+        throw new Unreadable(
+            "stands for several pictures, which share no caption, alt or cover",
+            "name that picture alone");
       } else {
-        Optional<List<String>> whole = wholeFolder(name.value());
-        if (whole.isPresent()) {
-          many(whole.get(), name.place());
-        } else {
-          String found = FileNames.picture(folder, file, name.value());
-          put(new Photo(found, caption, alt, isCover, batch++, name.place()));
-        }
+        many(several.get(), name.place());
       }
     } catch (Unreadable e) {
-      problems.error(
-          name.place(),
-          "picture " + OneLine.quote(name.value()) + " " + e.wrong() + "; " + e.cure());
+      problems.error(name.place(), Values.told("picture", name, e));
     }
   }
 
@@ -123,45 +118,38 @@ final class PhotoList {
     return folder.in(path).stream().filter(FileNames::isPicture).toList();
   }
 
-  private Optional<List<String>> wholeFolder(String name) {
-    return FileNames.picturePlaces(file).stream()
-        .flatMap(place -> FileNames.within(place, name).stream())
-        .map(this::picturesIn)
-        .filter(found -> !found.isEmpty())
-        .findFirst();
+  /** The pictures that a pattern or a folder stands for; empty where it is a file's name. */
+  private Optional<List<String>> several(String name) throws Unreadable {
+    return Wildcard.isPattern(name) ? Optional.of(matching(name)) : inFolder(name);
   }
 
-  private List<String> matching(String pattern) throws Unreadable {
+  private Optional<List<String>> inFolder(String name) throws Unreadable {
     for (String place : FileNames.picturePlaces(file)) {
-      List<String> found = matching(place, pattern);
+      Optional<String> path = FileNames.within(place, name);
+      if (path.isPresent() && !folder.in(path.get()).isEmpty()) {
+        List<String> found = picturesIn(path.get());
+        if (found.isEmpty()) {
+          throw new Unreadable("holds no picture", "put pictures into it or name another");
+        }
+        return Optional.of(found);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private List<String> matching(String name) throws Unreadable {
+    String last = JournalFolder.nameOf(name);
+    String inside = name.substring(0, name.length() - last.length());
+    Wildcard pattern = new Wildcard(last);
+    for (String place : FileNames.picturePlaces(file)) {
+      List<String> found =
+          FileNames.within(place, inside).map(this::picturesIn).orElse(List.of()).stream()
+              .filter(picture -> pattern.matches(JournalFolder.nameOf(picture)))
+              .toList();
       if (!found.isEmpty()) {
         return found;
       }
     }
     throw new Unreadable("matches no picture", "look at the names, or name the files one by one");
-  }
-
-  private List<String> matching(String place, String pattern) throws Unreadable {
-    int slash = pattern.lastIndexOf('/');
-    Optional<String> within = FileNames.within(place, slash < 0 ? "" : pattern.substring(0, slash));
-    if (within.isEmpty()) {
-      return List.of();
-    }
-    PathMatcher matcher = matcher(pattern.substring(slash + 1));
-    List<String> found = new ArrayList<>();
-    for (String candidate : picturesIn(within.get())) {
-      if (matcher.matches(Path.of(JournalFolder.nameOf(candidate)))) {
-        found.add(candidate);
-      }
-    }
-    return found;
-  }
-
-  private static PathMatcher matcher(String pattern) throws Unreadable {
-    try {
-      return FileSystems.getDefault().getPathMatcher("glob:" + pattern);
-    } catch (PatternSyntaxException e) {
-      throw new Unreadable("is no pattern", "write it with * alone, as \"scarf-*.jpg\"");
-    }
   }
 }

@@ -21,6 +21,14 @@ final class Readings {
     return text;
   }
 
+  /** The name of a thing in the shop, such as {@code 1/4 in ply}. */
+  static String name(String text) throws Unreadable {
+    if (text.isEmpty() || text.length() > 60 || text.indexOf('\n') >= 0) {
+      throw new Unreadable("is no name", "write at most 60 letters in one line");
+    }
+    return text;
+  }
+
   /** A whole number within bounds. */
   static Reading<Integer> whole(int least, int most) {
     return text -> {

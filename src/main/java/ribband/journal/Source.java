@@ -8,6 +8,8 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import ribband.problem.Place;
 import ribband.problem.Problems;
 
@@ -18,19 +20,25 @@ import ribband.problem.Problems;
  * @param text without byte-order mark; CRLF has become LF
  */
 record Source(String file, String text) {
-  /** Largest file read; far beyond what anybody writes by hand in a night. */
+  /** The largest file read: keys of 64 KiB over a text of 1 MiB. */
   static final int MOST_BYTES = (1 << 20) + (64 << 10);
+
+  /** Also the line and paragraph separators, which YAML would count as line ends and we do not. */
+  private static final Pattern CONTROL =
+      Pattern.compile("[\\x00-\\x08\\x0B-\\x1F\\x7F-\\x9F\\u2028\\u2029\\uFFFE\\uFFFF]");
+
+  private static final Pattern TURNING = Pattern.compile("[\\u202A-\\u202E\\u2066-\\u2069]");
 
   /** Decodes a file's bytes; empty where a problem was told. */
   static Optional<Source> of(String file, byte[] bytes, Problems problems) {
     if (bytes.length > MOST_BYTES) {
       problems.error(
           Place.of(file),
-          "is larger than 1 MiB; split the text into several entries of the same date");
+          "the file is larger than 1 MiB; split it into several entries of the same date");
       return Optional.empty();
     }
     if (startsWithUtf16Mark(bytes)) {
-      problems.error(new Place(file, 1, 1), "is not UTF-8 but UTF-16; save it as UTF-8");
+      problems.error(new Place(file, 1, 1), "the file is not UTF-8 but UTF-16; save it as UTF-8");
       return Optional.empty();
     }
     return decode(file, bytes, problems)
@@ -55,7 +63,7 @@ record Source(String file, String text) {
     ByteBuffer in = ByteBuffer.wrap(bytes);
     CoderResult result = decoder.decode(in, text, true);
     text.flip();
-    String decoded = text.toString();
+    String decoded = text.toString().replaceFirst("^\uFEFF", "");
     if (result.isError()) {
       String wrong = Integer.toHexString(bytes[in.position()] & 0xFF).toUpperCase(Locale.ROOT);
       problems.error(
@@ -63,7 +71,7 @@ record Source(String file, String text) {
           "byte " + wrong + " is not UTF-8; save the file as UTF-8");
       return Optional.empty();
     }
-    return Optional.of(decoded.startsWith("\uFEFF") ? decoded.substring(1) : decoded);
+    return Optional.of(decoded);
   }
 
   private static Optional<String> linesEnded(String file, String text, Problems problems) {
@@ -79,23 +87,37 @@ record Source(String file, String text) {
   }
 
   private static boolean printable(String file, String text, Problems problems) {
-    boolean fine = true;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c < ' ' && c != '\n' && c != '\t' || c == 0x7F) {
-        problems.error(
-            placeAt(file, text, i),
-            "control character "
-                + Integer.toHexString(0x10000 | c).substring(1)
-                + " stands here; take it out");
-        fine = false;
-      } else if (c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069) {
-        problems.warning(
-            placeAt(file, text, i),
-            "an invisible character that turns the reading direction stands here; take it out");
-      }
+    Matcher turning = TURNING.matcher(text);
+    if (turning.find()) {
+      problems.warning(
+          placeAt(file, text, turning.start()),
+          "an invisible character that turns the reading direction stands here; take it out"
+              + allOf(turning));
     }
-    return fine;
+    Matcher control = CONTROL.matcher(text);
+    if (!control.find()) {
+      return true;
+    }
+    problems.error(
+        placeAt(file, text, control.start()),
+        "control character "
+            + Integer.toHexString(0x10000 | control.group().charAt(0))
+                .substring(1)
+                .toUpperCase(Locale.ROOT)
+            + " stands here; take it out"
+            + allOf(control));
+    return false;
+  }
+
+  /** One line tells of all such characters of a file, which may be no text at all. */
+  private static String allOf(Matcher found) {
+    long more = found.results().count();
+    return more == 0 ? "" : ", and " + more + " more below it";
+  }
+
+  /** Whether a text holds what no editor shows; a line may end in it. */
+  static boolean hasControl(String text) {
+    return CONTROL.matcher(text).find();
   }
 
   private static Place placeAt(String file, String text, int offset) {

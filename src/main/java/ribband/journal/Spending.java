@@ -5,14 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ribband.journal.Mention.How;
 import ribband.journal.Node.Mapping;
+import ribband.journal.Node.Text;
 import ribband.measure.Currency;
 import ribband.measure.Dates;
 import ribband.measure.Money;
 import ribband.measure.Packs;
-import ribband.measure.Reading;
 import ribband.measure.Unreadable;
-import ribband.problem.OneLine;
 import ribband.problem.Place;
 import ribband.problem.Problems;
 
@@ -29,13 +29,16 @@ final class Spending {
   private final String file;
   private final Currency currency;
   private final Listed phases;
+  private final List<Mention> mentions;
   private final Problems problems;
 
-  Spending(JournalFolder folder, String file, Currency currency, Listed phases, Problems problems) {
+  Spending(
+      JournalFolder folder, String file, Known known, List<Mention> mentions, Problems problems) {
     this.folder = folder;
     this.file = file;
-    this.currency = currency;
-    this.phases = phases;
+    this.currency = known.currency();
+    this.phases = known.phases();
+    this.mentions = mentions;
     this.problems = problems;
   }
 
@@ -44,6 +47,7 @@ final class Spending {
    * @param ownPhase the phase of all that names no other
    */
   List<Outlay> read(Fields entry, Optional<Fields> materials, String ownPhase) {
+    long told = problems.errors();
     List<Outlay> items = new ArrayList<>();
     materials.ifPresent(
         keys ->
@@ -52,37 +56,43 @@ final class Spending {
     if (cost.isEmpty()) {
       return items;
     }
-    Place place = cost.get().place();
-    if (cost.get() instanceof Mapping mapping) {
-      Map<String, Money> shares = PhaseMap.read("cost", mapping, amounts(), phases, problems);
-      return withShares(shares, items, place);
+    Map<String, Money> shares =
+        cost.get() instanceof Mapping mapping
+            ? PhaseMap.read("cost", mapping, currency::read, phases, problems)
+            : Values.read("cost", cost.get(), currency::read, problems)
+                .map(whole -> Map.of(ownPhase, whole))
+                .orElse(Map.of());
+    if (problems.errors() > told) {
+      // What does not add up now may do so once the slips told above are mended.
+      return items;
     }
-    return Values.read("cost", cost.get(), amounts(), problems)
-        .map(whole -> withWhole(whole, items, ownPhase, place))
-        .orElse(items);
-  }
-
-  private Reading<Money> amounts() {
-    return ProjectReader.amounts(currency);
+    return cost.get() instanceof Mapping
+        ? withShares(shares, items, cost.get().place())
+        : withWhole(shares.get(ownPhase), items, ownPhase, cost.get().place());
   }
 
   private Outlay item(Fields keys, Place place, String ownPhase) {
-    Optional<String> material = keys.text("material");
+    Optional<String> material = keys.value("material", Readings::name);
     Optional<String> item = keys.text("item");
-    if (material.isEmpty() && item.isEmpty()) {
+    if (!keys.has("material") && !keys.has("item")) {
       problems.error(
           place, "something bought has no name; write material: epoxy or item: sanding discs");
+    }
+    Optional<Packs> amount = keys.value("amount", Packs::read);
+    if (material.isPresent() && amount.isPresent()) {
+      Text name = new Text(material.get(), keys.placeOfValue("material"));
+      mentions.add(new Mention(name, amount.get().pack(), keys.placeOfValue("amount"), How.BOUGHT));
     }
     Purchase purchase =
         new Purchase(
             item.or(() -> material).orElse(""),
             material,
-            keys.value("amount", Packs::read),
+            amount,
             keys.text("from"),
             receipt(keys),
             keys.value("arrived", Dates::readDay));
-    Money cost = keys.value("cost", amounts()).orElse(Money.ZERO);
-    String phase = keys.value("phase", PhaseMap.phase(phases)).orElse(ownPhase);
+    Money cost = keys.value("cost", currency::read).orElse(Money.ZERO);
+    String phase = keys.value("phase", phases.reading()).orElse(ownPhase);
     return new Outlay(phase, cost, Optional.of(purchase));
   }
 
@@ -94,9 +104,8 @@ final class Spending {
               try {
                 return Optional.of(FileNames.file(folder, file, name.value(), "receipt"));
               } catch (Unreadable e) {
-                String told =
-                    "receipt " + OneLine.quote(name.value()) + " " + e.wrong() + "; " + e.cure();
-                if (e.wrong().equals("is not there")) {
+                String told = Values.told("receipt", name, e);
+                if (e.wrong().equals(FileNames.NOT_THERE)) {
                   problems.warning(name.place(), told);
                 } else {
                   problems.error(name.place(), told);

@@ -27,11 +27,12 @@ final class Values {
             });
   }
 
-  private static String told(String key, Text text, Unreadable e) {
-    if (text.isEmpty()) {
-      return key + " has nothing written behind it; " + e.cure();
-    }
-    return key + " " + OneLine.quote(text.value()) + " " + e.wrong() + "; " + e.cure();
+  /** The sentence for a text that cannot be read: {@code hours "2;45" is not ...; write ...}. */
+  static String told(String key, Text text, Unreadable e) {
+    String subject = OneLine.cut(key);
+    return text.isEmpty()
+        ? subject + " has nothing written behind it; " + e.cure()
+        : subject + " " + OneLine.quote(text.value()) + " " + e.wrong() + "; " + e.cure();
   }
 
   static Optional<Text> text(String key, Node node, Problems problems) {
@@ -41,7 +42,10 @@ final class Values {
     String found = node instanceof Listing ? "a list" : "a set of keys";
     problems.error(
         node.place(),
-        key + " holds " + found + "; write one value, and quotes round a text with" + " brackets");
+        OneLine.cut(key)
+            + " holds "
+            + found
+            + "; write one value, and quotes round a text with brackets");
     return Optional.empty();
   }
 
@@ -49,7 +53,9 @@ final class Values {
     if (node instanceof Mapping inner) {
       return Optional.of(new Fields(inner, problems));
     }
-    problems.error(node.place(), key + " needs keys of its own below it, indented by two spaces");
+    problems.error(
+        node.place(),
+        OneLine.cut(key) + " has no keys of its own; write them below it, indented by two spaces");
     return Optional.empty();
   }
 }

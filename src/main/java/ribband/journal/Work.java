@@ -1,6 +1,7 @@
 package ribband.journal;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -16,35 +17,39 @@ import ribband.measure.Dimension;
 import ribband.measure.Hours;
 import ribband.measure.Name;
 import ribband.measure.Quantity;
+import ribband.measure.Reading;
+import ribband.measure.Saying;
 import ribband.measure.Temperature;
+import ribband.problem.OneLine;
 import ribband.problem.Place;
 import ribband.problem.Problems;
 
 /** Reads what was made in a night: pieces, joints, coats, and the jobs noted for later. */
 final class Work {
-  private final Project project;
-  private final Listed phases;
+  private final Known known;
+  private final Optional<LocalDate> date;
   private final Problems problems;
-  private final LocalDate date;
 
-  Work(Project project, Listed phases, LocalDate date, Problems problems) {
-    this.project = project;
-    this.phases = phases;
+  /**
+   * @param date empty where it could not be read, which has been told
+   */
+  Work(Known known, Optional<LocalDate> date, Problems problems) {
+    this.known = known;
     this.date = date;
     this.problems = problems;
   }
 
   List<PieceWork> pieces(Fields entry) {
-    Listed kinds =
-        new Listed(
-            "pieces of project.yaml",
-            project.pieces().values().stream().map(PieceKind::name).toList());
     List<PieceWork> work = new ArrayList<>();
+    if (known.unsure().contains("pieces")) {
+      entry.find("pieces");
+      return work;
+    }
     entry.eachNamed(
         "pieces",
         (name, node) ->
-            Values.read("piece", name, kinds.reading(), problems)
-                .flatMap(project::pieceKind)
+            Values.read("piece", name, known.pieces().reading(), problems)
+                .flatMap(known.project()::pieceKind)
                 .ifPresent(kind -> ofKind(kind, node, work)));
     return work;
   }
@@ -64,9 +69,9 @@ final class Work {
       return;
     }
     Listed names = new Listed("sides of " + kind.name(), kind.sides());
-    for (Field side : sides.fields()) {
-      Optional<String> known = Values.read("side", side.key(), names.reading(), problems);
-      known.flatMap(name -> done(kind, Optional.of(name), side.value())).ifPresent(work::add);
+    for (Field side : CutAtComma.passed(sides, problems)) {
+      Optional<String> listed = Values.read("side", side.key(), names.reading(), problems);
+      listed.flatMap(name -> done(kind, Optional.of(name), side.value())).ifPresent(work::add);
     }
   }
 
@@ -101,16 +106,35 @@ final class Work {
     List<Joint> joints = new ArrayList<>();
     entry.eachMapping(
         "joints",
-        (keys, place) ->
-            joints.add(
-                new Joint(
-                    keys.text("name").orElse("Joint"),
-                    keys.value("adhesive", adhesives().reading()),
-                    keys.value("spread at", Dates.readMoment(date)),
-                    keys.value("clamped at", Dates.readMoment(date)),
-                    keys.value("temperature", Temperature::read),
-                    keys.value("area", Quantity.of(Dimension.AREA)))));
+        (keys, place) -> {
+          Optional<LocalDateTime> spread = keys.value("spread at", moment());
+          Optional<LocalDateTime> clamped = keys.value("clamped at", moment());
+          if (date.isPresent()
+              && spread.isPresent()
+              && clamped.isPresent()
+              && clamped.get().isBefore(spread.get())) {
+            problems.error(
+                keys.placeOfValue("clamped at"),
+                "the joint is clamped before it is spread; where that was after midnight write the"
+                    + " date too, as "
+                    + clamped.get().toLocalDate().plusDays(1)
+                    + " "
+                    + Saying.clock(clamped.get().toLocalTime()));
+          }
+          joints.add(
+              new Joint(
+                  keys.text("name").orElse("Joint"),
+                  keys.value("adhesive", known.adhesives().reading()),
+                  spread,
+                  clamped,
+                  keys.value("temperature", Temperature::read),
+                  keys.value("area", Quantity.of(Dimension.AREA))));
+        });
     return joints;
+  }
+
+  private Reading<LocalDateTime> moment() {
+    return Dates.readMoment(date.orElse(LocalDate.EPOCH));
   }
 
   List<Coat> coats(Fields entry) {
@@ -121,17 +145,11 @@ final class Work {
             coats.add(
                 new Coat(
                     keys.text("what").orElse("Coat"),
-                    keys.value("adhesive", adhesives().reading()),
-                    keys.value("at", Dates.readMoment(date)),
+                    keys.value("adhesive", known.adhesives().reading()),
+                    keys.value("at", moment()),
                     keys.value("temperature", Temperature::read),
                     keys.value("area", Quantity.of(Dimension.AREA)))));
     return coats;
-  }
-
-  private Listed adhesives() {
-    return new Listed(
-        "adhesives of project.yaml",
-        project.adhesives().values().stream().map(Adhesive::name).toList());
   }
 
   List<Job> jobs(Fields entry) {
@@ -142,13 +160,14 @@ final class Work {
         (keys, place) -> {
           Optional<String> id = keys.value("id", Readings::id);
           if (!keys.has("id")) {
-            problems.error(place, "a job has no id; write - {id: trim-ends, what: Trim the ends}");
+            problems.error(
+                place, "a job has no id; write it as - {id: trim-ends, what: Trim the ends}");
           }
           Optional<String> what = keys.text("what");
           List<Mark> after = marks(keys, "after");
-          Optional<String> phase = keys.value("phase", PhaseMap.phase(phases));
+          Optional<String> phase = keys.value("phase", known.phases().reading());
           Optional<Hours> hours = keys.value("hours", Hours::read);
-          id.filter(name -> isNew(name, keys.placeOf("id"), seen))
+          id.filter(name -> isNew(name, keys.placeOfValue("id"), seen))
               .ifPresent(
                   name -> jobs.add(new Job(name, what.orElse(name), after, phase, hours, place)));
         });
@@ -158,7 +177,7 @@ final class Work {
   private boolean isNew(String id, Place place, Map<String, Place> seen) {
     Place first = seen.putIfAbsent(Name.fold(id), place);
     if (first != null) {
-      problems.error(place, "job \"" + id + "\" is noted twice here; keep one");
+      problems.error(place, "job " + OneLine.quote(id) + " is noted twice here; keep one");
     }
     return first == null;
   }

@@ -1,10 +1,12 @@
 package ribband.journal;
 
+import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -27,12 +29,18 @@ import ribband.problem.Problems;
  */
 final class YamlTree {
   private static final int DEEPEST = 20;
+  private static final int MOST_BYTES = 64 << 10;
   private static final YAMLFactory FACTORY = new YAMLFactory();
 
   private final String file;
   private final int linesBefore;
   private final Problems problems;
   private final String[] lines;
+
+  /** The letters of the line read last, kept because one line may hold thousands of values. */
+  private int[] points = {};
+
+  private int pointsLine;
 
   private YamlTree(String text, String file, int linesBefore, Problems problems) {
     this.file = file;
@@ -61,6 +69,10 @@ final class YamlTree {
   }
 
   private Optional<Mapping> read(String text) {
+    if (text.getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
+      problems.error(place(1, 1), "the keys are larger than 64 KiB; write fewer");
+      return Optional.empty();
+    }
     try (YAMLParser parser = FACTORY.createParser(text)) {
       if (parser.nextToken() == null) {
         return Optional.of(new Mapping(List.of(), new Place(file, linesBefore + 1, 1)));
@@ -75,7 +87,9 @@ final class YamlTree {
       if (top.isBlank()) {
         return Optional.of(new Mapping(List.of(), top.place()));
       }
-      throw refuse(top.place(), "this is no list of keys; write lines such as hours: 2:45");
+      throw refuse(
+          top.place(),
+          "this is no list of keys; write a key, a colon, a space and a value in each line");
     } catch (Refused e) {
       return Optional.empty();
     } catch (IOException e) {
@@ -93,25 +107,37 @@ final class YamlTree {
     return switch (parser.currentToken()) {
       case START_OBJECT -> mapping(parser, place, depth);
       case START_ARRAY -> listing(parser, place, depth);
-      default -> new Text(Optional.ofNullable(parser.getText()).orElse(""), place);
+      default -> scalar(parser, place);
     };
   }
 
-  private void refuseMarks(YAMLParser parser, Place place) throws IOException, Refused {
-    if (parser.isCurrentAlias()) {
+  private Text scalar(YAMLParser parser, Place place) throws IOException, Refused {
+    return text(Optional.ofNullable(parser.getText()).orElse(""), place);
+  }
+
+  /** An escape in double quotes can write what the file itself may not hold. */
+  private Text text(String value, Place place) throws Refused {
+    boolean halfCharacter =
+        value.codePoints().anyMatch(c -> Character.getType(c) == Character.SURROGATE);
+    if (Source.hasControl(value) || halfCharacter) {
       throw refuse(
           place,
-          "aliases are not supported: * at the start of a value means one; put quotes round it");
+          "an escape here writes a control character; write \\\\ for a backslash, or use single quotes");
     }
-    if (parser.getObjectId() != null) {
-      throw refuse(
-          place,
-          "anchors are not supported: & at the start of a value means one; put quotes round it");
+    return new Text(value, place);
+  }
+
+  /** No plain text begins with these signs, so the letter in the file tells all of them. */
+  private void refuseMarks(YAMLParser parser, Place place) throws Refused {
+    JsonLocation at = parser.currentTokenLocation();
+    if (at.getLineNr() != pointsLine) {
+      pointsLine = at.getLineNr();
+      points = line(pointsLine).codePoints().toArray();
     }
-    if (parser.getTypeId() != null) {
-      throw refuse(
-          place,
-          "tags are not supported: ! at the start of a value means one; put quotes round it");
+    int column = at.getColumnNr() - 1;
+    int sign = column >= 0 && column < points.length ? points[column] : ' ';
+    if (sign == '*' || sign == '&' || sign == '!') {
+      throw refuse(place, SyntaxHint.cannotBegin(sign));
     }
   }
 
@@ -129,9 +155,10 @@ final class YamlTree {
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       Place at = here(parser);
       refuseMarks(parser, at);
-      Text key = new Text(parser.currentName(), at);
+      Text key = text(Optional.ofNullable(parser.currentName()).orElse(""), at);
       if (key.value().equals("<<")) {
-        throw refuse(at, "merge keys are not supported; write the values out");
+        throw refuse(
+            at, "the key << would merge other keys in and is not supported; write them out");
       }
       parser.nextToken();
       Node value = node(parser, depth + 1);
@@ -169,17 +196,15 @@ final class YamlTree {
 
   private void tellSyntax(IOException e) {
     if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-      int line = marked.getProblemMark().getLine() + 1;
-      int column = marked.getProblemMark().getColumn() + 1;
-      String problem = Optional.ofNullable(marked.getProblem()).orElse("");
-      if (problem.contains("end of stream") && marked.getContextMark() != null) {
-        line = marked.getContextMark().getLine() + 1;
-        column = marked.getContextMark().getColumn() + 1;
-      }
-      problems.error(place(line, column), SyntaxHint.of(problem, marked.getContext(), line(line)));
-    } else {
-      problems.error(place(1, 1), "this cannot be read as YAML; write lines such as hours: 2:45");
+      SyntaxHint hint = SyntaxHint.of(marked, lines);
+      problems.error(place(hint.line(), hint.column()), hint.sentence());
+      return;
     }
+    JsonLocation at =
+        e instanceof JacksonException located ? located.getLocation() : JsonLocation.NA;
+    problems.error(
+        place(at.getLineNr(), at.getColumnNr()),
+        "no plain key stands here; write a word, a colon, a space and a value, as hours: 2:45");
   }
 
   private String line(int number) {

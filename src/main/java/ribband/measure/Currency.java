@@ -7,9 +7,12 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
 /**
@@ -26,7 +29,8 @@ public record Currency(String code, int digits, String sign) {
   private static final Map<String, String> SIGNS =
       Map.of("USD", "$", "EUR", "€", "GBP", "£", "JPY", "¥");
 
-  private static final Pattern AMOUNT = Pattern.compile("-?(0|[1-9][0-9]{0,11})(\\.[0-9]+)?");
+  private static final Pattern AMOUNT = Pattern.compile("-?(0|[1-9][0-9]{0,12})(\\.[0-9]{1,20})?");
+  private static final BigDecimal MOST_MINOR = BigDecimal.TEN.pow(12);
   private static final String WRITE = "write figures alone, as 88.20";
 
   public Currency {
@@ -69,7 +73,7 @@ public record Currency(String code, int digits, String sign) {
 
   /** Reads an ISO 4217 code. */
   public static Currency readCode(String text) throws Unreadable {
-    Currency currency = Table.BY_CODE.get(text.strip().toUpperCase(java.util.Locale.ROOT));
+    Currency currency = Table.BY_CODE.get(text.strip().toUpperCase(Locale.ROOT));
     if (currency == null) {
       throw new Unreadable("is no currency code of ISO 4217", "write one as USD, EUR or GBP");
     }
@@ -94,38 +98,55 @@ public record Currency(String code, int digits, String sign) {
           "has more decimal places than " + code + " has (" + digits + ")",
           "write " + nearest.toPlainString());
     }
-    return new Money(amount.movePointRight(digits).longValueExact());
+    BigDecimal minor = amount.movePointRight(digits);
+    if (minor.abs().compareTo(MOST_MINOR) > 0) {
+      throw new Unreadable("is more than any boat costs", WRITE);
+    }
+    return new Money(minor.longValueExact());
   }
 
+  /** A way of writing an amount that we do not take, and what it means. */
+  private record Slip(String wrong, Pattern written, UnaryOperator<String> mend) {
+    Slip(String wrong, String written, UnaryOperator<String> mend) {
+      this(wrong, Pattern.compile(written), mend);
+    }
+  }
+
+  private static final List<Slip> SLIPS =
+      List.of(
+          new Slip(
+              "has a thousands mark",
+              "-?[1-9][0-9]{0,2}(?:[,'’\u00a0 ][0-9]{3}){1,4}(?:\\.[0-9]+)?",
+              text -> text.replaceAll("[,'’\u00a0 ]", "")),
+          new Slip(
+              "has thousands marks and a decimal comma",
+              "-?[1-9][0-9]{0,2}(?:\\.[0-9]{3}){1,4},[0-9]+",
+              text -> text.replace(".", "").replace(',', '.')),
+          new Slip("has a decimal comma", "-?[0-9]+,[0-9]{1,4}", text -> text.replace(',', '.')),
+          new Slip(
+              "has a zero in front",
+              "-?0[0-9]+(?:\\.[0-9]+)?",
+              text -> text.replaceFirst("^(-?)0+(?=[0-9])", "$1")),
+          new Slip("has a sign in front", "\\+[0-9.]+", text -> text.substring(1)),
+          new Slip(
+              "has no figure before the point",
+              "-?\\.[0-9]+",
+              text -> text.replaceFirst("\\.", "0.")),
+          new Slip("has more than figures", ".*", text -> text));
+
+  private static final Pattern CURRENCY_NAMED =
+      Pattern.compile("(?i)^(-?)(?:\\p{Sc}|[a-z]{3})\\s*|\\s*(?:\\p{Sc}|[a-z]{3})$");
+
   private static Unreadable refusal(String plain) {
-    String bare = plain.replaceAll("[\\p{Sc}\\s'_\u00a0]|(?i:[a-z]{3})", "");
-    if (bare.matches("-?[0-9]{1,3}(,[0-9]{3})+(\\.[0-9]+)?")) {
-      return new Unreadable("has a thousands mark", "write " + bare.replace(",", ""));
-    }
-    if (bare.matches("-?[0-9]{1,3}(\\.[0-9]{3})+,[0-9]+")) {
-      return new Unreadable(
-          "has thousands marks and a decimal comma",
-          "write " + bare.replace(".", "").replace(',', '.'));
-    }
-    if (bare.matches("-?[0-9]+,[0-9]{1,4}")) {
-      return new Unreadable("has a decimal comma", "write " + bare.replace(',', '.'));
-    }
-    if (bare.matches("-?0[0-9]+(\\.[0-9]+)?")) {
-      return new Unreadable(
-          "has a zero in front", "write " + bare.replaceFirst("^(-?)0+(?=[0-9])", "$1"));
-    }
-    if (bare.matches("\\+[0-9.]+")) {
-      return new Unreadable("has a sign in front", "write " + bare.substring(1));
-    }
-    if (bare.matches("-?\\.[0-9]+")) {
-      return new Unreadable(
-          "has no figure before the point", "write " + bare.replaceFirst("\\.", "0."));
-    }
-    if (!bare.equals(plain) && AMOUNT.matcher(bare).matches()) {
-      return new Unreadable("has more than figures", "write " + bare);
-    }
-    if (bare.matches("-?[0-9]{13,}(\\.[0-9]+)?")) {
-      return new Unreadable("is too large an amount", "write at most 12 figures");
+    String bare =
+        plain.length() > 40 ? plain : CURRENCY_NAMED.matcher(plain).replaceAll("$1").strip();
+    for (Slip slip : SLIPS) {
+      if (slip.written().matcher(bare).matches()) {
+        String mended = slip.mend().apply(bare);
+        if (AMOUNT.matcher(mended).matches()) {
+          return new Unreadable(slip.wrong(), "write " + mended);
+        }
+      }
     }
     return new Unreadable("is not an amount of money", WRITE);
   }

@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,10 +14,10 @@ import java.util.regex.Pattern;
 public final class Dates {
   private static final Pattern DAY = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
   private static final Pattern LOOSE =
-      Pattern.compile("([0-9]{4})[-./ ]?([0-9]{1,2})[-./ ]?([0-9]{1,2})");
+      Pattern.compile("([0-9]{4})[-./_ ]?([0-9]{1,2})[-./_ ]?([0-9]{1,2})");
   private static final Pattern CLOCK = Pattern.compile("([0-9]{1,2}):([0-9]{2})");
   private static final Pattern HALF_DAY =
-      Pattern.compile("([0-9]{1,2})(?:[:.]([0-9]{2}))? ?([ap])\\.?m\\.?");
+      Pattern.compile("(0?[1-9]|1[0-2])(?:[:.]([0-5][0-9]))? ?([ap])\\.?m\\.?");
 
   private Dates() {}
 
@@ -26,13 +27,23 @@ public final class Dates {
     if (day.matches()) {
       return day(day, text.strip());
     }
-    Matcher loose = LOOSE.matcher(text.strip());
-    if (loose.matches()) {
-      String strict =
-          loose.group(1) + "-" + twoDigits(loose.group(2)) + "-" + twoDigits(loose.group(3));
-      throw new Unreadable("is not a date", "write " + strict);
+    throw new Unreadable(
+        "is not a date", "write " + strictly(text.strip()).orElse("year-month-day, as 2026-03-14"));
+  }
+
+  /** What a loosely written day means, as {@code 2026-3-14} or {@code 20260314}. */
+  public static Optional<String> strictly(String text) {
+    Matcher loose = LOOSE.matcher(text);
+    if (!loose.matches()) {
+      return Optional.empty();
     }
-    throw new Unreadable("is not a date", "write year-month-day, as 2026-03-14");
+    String strict =
+        loose.group(1) + "-" + twoDigits(loose.group(2)) + "-" + twoDigits(loose.group(3));
+    try {
+      return Optional.of(readDay(strict).toString());
+    } catch (Unreadable e) {
+      return Optional.empty();
+    }
   }
 
   private static LocalDate day(Matcher parts, String text) throws Unreadable {

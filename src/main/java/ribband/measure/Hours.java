@@ -23,12 +23,11 @@ public record Hours(long seconds) implements Comparable<Hours> {
   private static final Pattern CLOCKED = Pattern.compile("([0-9]{1,4}):([0-9]{2})");
   private static final Pattern SPOKEN =
       Pattern.compile(
-          "([0-9]{1,4}) ?(?:h|hr|hrs|hour|hours) ?([0-9]{2}|(?<short>[0-9]) ?(?=m))"
+          "([0-9]{1,4}) ?(?:h|hr|hrs|hour|hours) ?([0-9]{2}|[0-9](?= ?m))"
               + " ?(?:m|min|mins|minutes)?");
   private static final Pattern MINUTES =
       Pattern.compile("([0-9]{1,5}) ?(?:m|min|mins|minute|minutes)");
-  private static final Pattern NUMBER =
-      Pattern.compile("(.*?) ?(?:h|hr|hrs|hour|hours)?", Pattern.DOTALL);
+  private static final Pattern UNIT = Pattern.compile(" ?(?:h|hr|hrs|hour|hours)$");
   private static final Pattern DECIMAL = Pattern.compile("([0-9]{1,4})[.,]([0-9]+)");
 
   public Hours {
@@ -51,7 +50,7 @@ public record Hours(long seconds) implements Comparable<Hours> {
   public static Hours read(String text) throws Unreadable {
     String plain = text.strip().toLowerCase(Locale.ROOT);
     if (plain.startsWith("-") || plain.startsWith("−")) {
-      throw new Unreadable("is below zero", "hours only add up; " + WRITE);
+      throw new Unreadable("is below zero", "hours only add up, " + WRITE);
     }
     Matcher clocked = CLOCKED.matcher(plain);
     if (clocked.matches()) {
@@ -59,14 +58,13 @@ public record Hours(long seconds) implements Comparable<Hours> {
     }
     Matcher spoken = SPOKEN.matcher(plain);
     if (spoken.matches()) {
-      return ofHoursAndMinutes(spoken.group(1), spoken.group(2).strip());
+      return ofHoursAndMinutes(spoken.group(1), spoken.group(2));
     }
     Matcher minutes = MINUTES.matcher(plain);
     if (minutes.matches()) {
       return ofMinutes(Long.parseLong(minutes.group(1)));
     }
-    Matcher number = NUMBER.matcher(plain);
-    return number.matches() ? ofNumber(number.group(1), plain) : refuse(plain);
+    return ofNumber(UNIT.matcher(plain).replaceFirst(""), plain);
   }
 
   private static Hours ofHoursAndMinutes(String hours, String minutes) throws Unreadable {
@@ -87,7 +85,7 @@ public record Hours(long seconds) implements Comparable<Hours> {
     }
     Optional<BigFraction> read = Numbers.read(number.replace(',', '.'));
     if (read.isEmpty() || number.contains(",") && !decimal.matches()) {
-      return refuse(plain);
+      throw refusal(plain);
     }
     BigFraction seconds = read.get().multiply(3600);
     if (seconds.compareTo(BigFraction.of(BigInteger.valueOf(36_000_000L))) > 0) {
@@ -96,37 +94,38 @@ public record Hours(long seconds) implements Comparable<Hours> {
     return new Hours(seconds.bigDecimalValue(0, RoundingMode.HALF_UP).longValueExact());
   }
 
-  private static Hours refuse(String plain) throws Unreadable {
+  /** What is wrong with a text that is no length of time, and what it most likely means. */
+  private static Unreadable refusal(String plain) {
     if (plain.matches("[0-9]{1,4}[:h][0-9]")) {
-      String hours = plain.substring(0, plain.length() - 2);
-      char minute = plain.charAt(plain.length() - 1);
-      throw new Unreadable(
-          "has one digit of minutes",
-          "write "
-              + hours
-              + ":0"
-              + minute
-              + " or, for tens of minutes, "
-              + hours
-              + ":"
-              + minute
-              + "0");
+      return new Unreadable("has one digit of minutes", "write " + bothMinutes(plain));
     }
     if (plain.matches("[0-9]{1,4}:[0-9]{2}:[0-9]{2}")) {
-      throw new Unreadable("has seconds", "write " + plain.substring(0, plain.lastIndexOf(':')));
+      return new Unreadable("has seconds", "write " + plain.substring(0, plain.lastIndexOf(':')));
     }
-    if (plain.matches("0[0-9]+")) {
-      String bare = plain.replaceFirst("^0+(?=.)", "");
-      throw new Unreadable(
-          "has a zero in front", "write " + bare + ", or 0:" + twoDigits(bare) + " for minutes");
+    if (plain.matches("0+[1-9][0-9]{0,3}")) {
+      String bare = plain.replaceFirst("^0+", "");
+      boolean asMinutes = bare.length() < 2 || bare.matches("[1-5][0-9]");
+      return new Unreadable(
+          "has a zero in front",
+          "write " + bare + (asMinutes ? ", or 0:" + twoDigits(bare) + " for minutes" : ""));
     }
     if (plain.matches("\\.[0-9]{1,4}")) {
-      throw new Unreadable("has no figure before the point", "write 0" + plain);
+      return new Unreadable("has no figure before the point", "write 0" + plain);
     }
-    if (plain.matches("\\+.+")) {
-      throw new Unreadable("has a sign in front", "write " + plain.substring(1).strip());
+    if (plain.matches("\\+ ?[0-9].*")) {
+      return new Unreadable("has a sign in front", "write " + plain.substring(1).strip());
     }
-    throw new Unreadable("is not a length of time", WRITE);
+    return new Unreadable("is not a length of time", WRITE);
+  }
+
+  /** {@code 2:5} may be 2:05 or 2:50; {@code 2:7} only 2:07. */
+  private static String bothMinutes(String plain) {
+    String hours = plain.substring(0, plain.length() - 2);
+    char minute = plain.charAt(plain.length() - 1);
+    String single = hours + ":0" + minute;
+    return minute > '5' || minute == '0'
+        ? single
+        : single + " or, for tens of minutes, " + hours + ":" + minute + "0";
   }
 
   private static String twoDigits(String figures) {

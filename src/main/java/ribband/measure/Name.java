@@ -2,15 +2,21 @@ package ribband.measure;
 
 import java.text.Normalizer;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** How names are compared. */
 public final class Name {
+  private static final Pattern APART = Pattern.compile("[ _\\-\\u00a0]+");
+
   private Name() {}
 
   /** spec: keys compare without regard to case, and space, hyphen and underscore are alike. */
   public static String fold(String name) {
-    return Normalizer.normalize(name.strip(), Normalizer.Form.NFC)
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("[ _\\-\\u00a0]+", "-");
+    return APART.matcher(plain(name.strip())).replaceAll("-");
+  }
+
+  /** Composed and in small letters, for names of files: two that look alike are alike. */
+  public static String plain(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
   }
 }

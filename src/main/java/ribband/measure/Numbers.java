@@ -35,7 +35,7 @@ final class Numbers {
           + "|[0-9]{1,9}(?:\\.[0-9]{1,9})?)";
 
   private static final Pattern MIXED =
-      Pattern.compile("(?:([0-9]{1,9})[ -]?)??(?:([0-9]{1,4})/([0-9]{1,4}))");
+      Pattern.compile("(?:([0-9]{1,9})[ -])?([0-9]{1,4})/([0-9]{1,4})");
   private static final Pattern DECIMAL = Pattern.compile("[0-9]{1,9}(?:\\.[0-9]{1,9})?");
   private static final Pattern ZERO_IN_FRONT = Pattern.compile("0[0-9].*");
 
@@ -70,7 +70,7 @@ final class Numbers {
   private static String spellGlyphsOut(String text) {
     String spelled = text;
     for (Map.Entry<String, String> glyph : GLYPHS.entrySet()) {
-      spelled = spelled.replace(glyph.getKey(), " " + glyph.getValue());
+      spelled = spelled.replace(glyph.getKey(), " " + glyph.getValue() + " ");
     }
     return spelled.strip().replaceAll(" {2,}", " ");
   }

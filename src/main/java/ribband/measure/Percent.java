@@ -14,7 +14,7 @@ public record Percent(BigDecimal value) {
 
   public static Percent read(String text) throws Unreadable {
     String plain = text.strip();
-    if (plain.matches("[0-9]{1,3}(\\.[0-9]{1,2})?")) {
+    if (plain.matches("(100|[0-9]{1,2})(\\.[0-9]{1,2})?")) {
       throw new Unreadable("is not a share", "write " + plain + "%");
     }
     if (!WRITTEN.matcher(plain).matches()) {

@@ -1,5 +1,6 @@
 package ribband.measure;
 
+import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -31,8 +32,8 @@ public record Proportion(BigFraction first, BigFraction second) {
     if (!written.matches()) {
       throw new Unreadable("is not two numbers", "write them as " + example);
     }
-    BigFraction first = Numbers.decimal(new java.math.BigDecimal(written.group(1)));
-    BigFraction second = Numbers.decimal(new java.math.BigDecimal(written.group(2)));
+    BigFraction first = Numbers.decimal(new BigDecimal(written.group(1)));
+    BigFraction second = Numbers.decimal(new BigDecimal(written.group(2)));
     if (first.signum() == 0 || second.signum() == 0) {
       throw new Unreadable("has a zero in it", "write them as " + example);
     }

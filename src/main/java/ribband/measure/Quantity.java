@@ -43,8 +43,10 @@ public record Quantity(BigFraction number, Unit unit) {
     if (one.isPresent()) {
       return one.get();
     }
-    throw new Unreadable(
-        "is not an amount", "write a number and a unit, as 2 fl oz, 1 1/2 qt or 40 screws");
+    throw plain.matches("[0-9]{1,3},[0-9]{1,4}( .*)?")
+        ? new Unreadable("has a decimal comma", "write " + plain.replaceFirst(",", "."))
+        : new Unreadable(
+            "is not an amount", "write a number and a unit, as 2 fl oz, 1 1/2 qt or 40 screws");
   }
 
   /**
@@ -72,15 +74,18 @@ public record Quantity(BigFraction number, Unit unit) {
         "write it as " + wanted.example());
   }
 
-  private static Optional<Quantity> byTwoSides(String plain) {
+  private static Optional<Quantity> byTwoSides(String plain) throws Unreadable {
     String[] sides = BY.split(plain, -1);
     if (sides.length != 2) {
       return Optional.empty();
     }
+    Optional<Quantity> near = length(sides[0]);
     Optional<Quantity> far = length(sides[1]);
-    Optional<Quantity> near =
-        length(sides[0])
-            .or(() -> far.flatMap(f -> Numbers.read(sides[0]).map(n -> new Quantity(n, f.unit()))));
+    if (far.isPresent() && Numbers.read(sides[0]).isPresent()) {
+      throw new Unreadable(
+          "has a unit on one side alone",
+          "write " + sides[0] + " " + far.get().unit().name() + " x " + sides[1]);
+    }
     if (far.isEmpty() || near.isEmpty()) {
       return Optional.empty();
     }

@@ -48,13 +48,14 @@ public final class Saying {
     return whole == 0 && rest != 0 ? quarter : grouped(BigInteger.valueOf(whole)) + quarter;
   }
 
-  /** {@code 26½ hours}, {@code 1 hour}, {@code ¾ hour}, {@code 40 minutes}. */
+  /** {@code 26½ hours}, {@code 1 hour}, {@code 26 hours 40 minutes}, {@code 40 minutes}. */
   public static String hoursInWords(Hours hours) {
     long minutes = (hours.seconds() + 30) / 60;
-    if (minutes > 0 && minutes < 60 && minutes % 15 != 0) {
-      return minutes == 1 ? "1 minute" : minutes + " minutes";
+    if (minutes % 15 == 0) {
+      return hours(hours) + (minutes > 0 && minutes <= 60 ? " hour" : " hours");
     }
-    return hours(hours) + (minutes > 0 && minutes <= 60 ? " hour" : " hours");
+    String rest = minutes % 60 == 1 ? "1 minute" : minutes % 60 + " minutes";
+    return minutes < 60 ? rest : counted(minutes / 60, "hour", "hours") + " " + rest;
   }
 
   /** {@code $1,234.50}, {@code −$20.00}; whole amounts of money keep their places. */
@@ -181,13 +182,15 @@ public final class Saying {
   }
 
   /**
-   * In the unit written, for the shop: eighths where they are near enough to 1 in 100, else two
+   * In the unit written, for the shop: in eighths where that is exact, else with at most two
    * decimals.
    */
   public static String quantity(Quantity quantity) {
     String number = number(quantity.number());
     String unit = quantity.unit().name();
-    return unit.isEmpty() ? number : number + " " + unit;
+    return unit.isEmpty()
+        ? number
+        : number + " " + unit.replaceFirst("2$", "²").replaceFirst("3$", "³");
   }
 
   private static String number(BigFraction number) {

@@ -16,6 +16,7 @@ public record Span(long seconds) implements Comparable<Span> {
               + Numbers.PATTERN
               + ") ?(minutes|minute|mins|min|m|hours|hour|hrs|hr|h|days|day|d|weeks|week)"
               + "(?= |[0-9]|$) ?");
+  private static final long LONGEST = 3_653 * 86_400L;
   private static final String WRITE = "write 20 min, 8 h or 7 days";
 
   public Span {
@@ -41,6 +42,9 @@ public record Span(long seconds) implements Comparable<Span> {
     }
     if (seconds <= 0) {
       throw new Unreadable("is no time at all", WRITE);
+    }
+    if (seconds > LONGEST) {
+      throw new Unreadable("is more than ten years", WRITE);
     }
     return new Span(seconds);
   }

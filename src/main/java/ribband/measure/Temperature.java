@@ -51,4 +51,9 @@ public record Temperature(BigDecimal degrees, Scale scale) {
             : degrees.multiply(new BigDecimal("1.8")).add(THIRTY_TWO);
     return new Temperature(converted, wanted);
   }
+
+  /** To the whole degree, for showing. */
+  public Temperature whole() {
+    return new Temperature(degrees.setScale(0, RoundingMode.HALF_UP), scale);
+  }
 }

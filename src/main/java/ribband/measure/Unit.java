@@ -103,6 +103,9 @@ public record Unit(String name, Dimension dimension, BigFraction size) {
 
   private String singular() {
     String lower = name.toLowerCase(Locale.ROOT);
+    if (lower.endsWith("ss")) {
+      return lower;
+    }
     for (String ending : List.of("es", "s")) {
       if (lower.length() > ending.length() + 1 && lower.endsWith(ending)) {
         return lower.substring(0, lower.length() - ending.length());

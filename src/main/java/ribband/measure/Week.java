@@ -1,5 +1,6 @@
 package ribband.measure;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.temporal.IsoFields;
 
@@ -13,7 +14,7 @@ public record Week(int year, int number) implements Comparable<Week> {
   public LocalDate monday() {
     return LocalDate.of(year, 1, 4)
         .with(IsoFields.WEEK_OF_WEEK_BASED_YEAR, number)
-        .with(java.time.DayOfWeek.MONDAY);
+        .with(DayOfWeek.MONDAY);
   }
 
   public Week next() {

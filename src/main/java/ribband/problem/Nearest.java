@@ -11,6 +11,7 @@ import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 public final class Nearest {
   private static final int FARTHEST = 2;
   private static final int MOST_LISTED = 12;
+  private static final int LONGEST = 255;
 
   private Nearest() {}
 
@@ -20,7 +21,10 @@ public final class Nearest {
    */
   public static Optional<String> to(String typed, Collection<String> names) {
     String wanted = fold(typed);
-    int limit = Math.min(FARTHEST, Math.max(1, wanted.length() / 3));
+    if (wanted.length() > LONGEST) {
+      return Optional.empty();
+    }
+    int limit = Math.min(FARTHEST, wanted.length() / 3);
     DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance();
     return names.stream()
         .filter(

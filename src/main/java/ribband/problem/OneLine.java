@@ -23,10 +23,13 @@ public final class OneLine {
 
   /** What the builder wrote, in quotes, cut after 60 characters. */
   public static String quote(String text) {
+    return '"' + cut(text) + '"';
+  }
+
+  /** The text, cut after 60 characters. */
+  public static String cut(String text) {
     int[] points = text.codePoints().limit(LONGEST + 1L).toArray();
-    boolean whole = points.length <= LONGEST;
-    String shown = new String(points, 0, whole ? points.length : LONGEST);
-    return '"' + shown + (whole ? "" : "...") + '"';
+    return points.length <= LONGEST ? text : new String(points, 0, LONGEST) + "...";
   }
 
   private static boolean isUnprintable(int c) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,14 +19,19 @@ import ribband.journal.Mark;
 import ribband.journal.Outlay;
 import ribband.journal.PieceWork;
 import ribband.journal.Purchase;
+import ribband.journal.Units;
 import ribband.measure.Name;
 import ribband.measure.Packs;
 import ribband.measure.Quantity;
 import ribband.measure.Saying;
+import ribband.measure.ShopUnits;
+import ribband.measure.Temperature;
+import ribband.measure.Temperature.Scale;
 
 /** Says what an entry's keys hold in a builder's words. */
 final class Bench {
   private final Words words;
+  private final Units units;
   private final Function<String, String> phaseTitle;
   private final Map<String, Job> jobs;
   private final Set<String> hidden;
@@ -33,8 +39,9 @@ final class Bench {
   /**
    * @param entries all of the journal; what private ones note is never said
    */
-  Bench(Words words, Function<String, String> phaseTitle, List<Entry> entries) {
+  Bench(Words words, Units units, Function<String, String> phaseTitle, List<Entry> entries) {
     this.words = words;
+    this.units = units;
     this.phaseTitle = phaseTitle;
     this.jobs = jobs(entries.stream().filter(Entry::isPublic));
     this.hidden = new HashSet<>(jobs(entries.stream()).keySet());
@@ -84,33 +91,38 @@ final class Bench {
   }
 
   private static String piece(PieceWork work) {
-    String what =
-        work.count() < 0
-            ? Saying.count(-work.count()) + " " + work.kind() + " scrapped"
-            : Saying.count(work.count()) + " " + work.kind();
+    String count =
+        work.count() < 0 ? Saying.count(-work.count()) + " scrapped" : Saying.count(work.count());
     String which =
         work.numbers().isEmpty()
-            ? ""
-            : ", number " + Saying.list(work.numbers().stream().map(n -> n.toString()).toList());
-    return what + work.side().map(side -> ", " + side).orElse("") + which;
+            ? count
+            : "number " + Saying.list(work.numbers().stream().map(n -> n.toString()).toList());
+    return capitalised(work.kind())
+        + ": "
+        + which
+        + work.side().map(side -> ", " + side).orElse("");
   }
 
-  private static String joint(Joint joint, LocalDate date) {
+  private static String capitalised(String name) {
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+  }
+
+  private String joint(Joint joint, LocalDate date) {
     List<String> parts = new ArrayList<>();
     joint.adhesive().ifPresent(adhesive -> parts.add("with " + adhesive));
-    joint.area().ifPresent(area -> parts.add("over " + Saying.quantity(area)));
+    joint.area().ifPresent(area -> parts.add("over " + said(area)));
     joint.spreadAt().ifPresent(at -> parts.add("spread at " + Saying.moment(at, date)));
     joint.clampedAt().ifPresent(at -> parts.add("clamped at " + Saying.moment(at, date)));
-    joint.temperature().ifPresent(t -> parts.add("at " + Saying.temperature(t)));
+    joint.temperature().ifPresent(t -> parts.add("at " + said(t)));
     return sentence(joint.name(), parts);
   }
 
-  private static String coat(Coat coat, LocalDate date) {
+  private String coat(Coat coat, LocalDate date) {
     List<String> parts = new ArrayList<>();
     coat.adhesive().ifPresent(adhesive -> parts.add("with " + adhesive));
-    coat.area().ifPresent(area -> parts.add("over " + Saying.quantity(area)));
+    coat.area().ifPresent(area -> parts.add("over " + said(area)));
     coat.at().ifPresent(at -> parts.add("at " + Saying.moment(at, date)));
-    coat.temperature().ifPresent(t -> parts.add("in " + Saying.temperature(t)));
+    coat.temperature().ifPresent(t -> parts.add("in " + said(t)));
     return sentence(coat.what(), parts);
   }
 
@@ -118,12 +130,22 @@ final class Bench {
     return parts.isEmpty() ? name : name + ": " + String.join(", ", parts);
   }
 
-  private static List<String> amounts(Map<String, Quantity> amounts) {
+  private String said(Quantity written) {
+    return Saying.quantity(
+        units == Units.METRIC ? ShopUnits.metric(written) : ShopUnits.us(written));
+  }
+
+  private String said(Temperature written) {
+    Scale scale = units == Units.METRIC ? Scale.C : Scale.F;
+    return Saying.temperature(written.in(scale).whole());
+  }
+
+  private List<String> amounts(Map<String, Quantity> amounts) {
     return amounts.entrySet().stream().map(e -> amount(e.getValue(), e.getKey())).toList();
   }
 
-  private static String amount(Quantity amount, String material) {
-    String said = Saying.quantity(amount);
+  private String amount(Quantity amount, String material) {
+    String said = said(amount);
     return amount.unit().name().isEmpty() ? said + " " + material : said + " of " + material;
   }
 
@@ -146,7 +168,7 @@ final class Bench {
     return what + from + money + arrived;
   }
 
-  private static String packs(Packs packs, String what) {
+  private String packs(Packs packs, String what) {
     String each = amount(packs.pack(), what);
     return packs.count() == 1 ? each : packs.count() + " times " + each;
   }
@@ -166,10 +188,7 @@ final class Bench {
       parts.add("after " + Saying.list(after));
     }
     job.hours().ifPresent(hours -> parts.add("about " + Saying.hoursInWords(hours)));
-    job.phase()
-        .ifPresent(
-            phase ->
-                parts.add("for " + phaseTitle.apply(phase).toLowerCase(java.util.Locale.ROOT)));
+    job.phase().ifPresent(phase -> parts.add("for " + phaseTitle.apply(phase)));
     return parts.isEmpty() ? job.what() : job.what() + " (" + String.join(", ", parts) + ")";
   }
 

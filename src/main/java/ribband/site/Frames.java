@@ -16,15 +16,15 @@ final class Frames {
   /**
    * @param page its path
    * @param sheet its name in the title block
+   * @param title unique on the site, without the boat's name
    * @param description one sentence
    */
-  Frame of(String page, String sheet, String description) {
+  Frame of(String page, String sheet, String title, String description) {
     Project project = book.journal().project();
-    String title = page.equals(Addresses.HOME) ? project.name() : sheet + " – " + project.name();
     return new Frame(
         project.name(),
         project.what().orElse(""),
-        title,
+        page.equals(Addresses.HOME) ? project.name() : title + " – " + project.name(),
         sheet,
         description,
         Addresses.href(page, ""),

@@ -6,6 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import ribband.album.Leaf;
+import ribband.chart.Chart;
+import ribband.chart.PhaseBars;
+import ribband.chart.RunningCurve;
+import ribband.chart.StackedMonths;
+import ribband.chart.YearOfNights;
 import ribband.journal.Phase;
 import ribband.ledger.Ledger;
 import ribband.ledger.PhaseRow;
@@ -46,6 +51,10 @@ final class HomePage {
       List<Notices.View> latest,
       List<PhaseLine> phases,
       List<MonthLine> months,
+      List<Chart<RunningCurve>> runningHours,
+      List<Chart<StackedMonths>> monthsChart,
+      List<Chart<PhaseBars>> phasesChart,
+      List<Chart<YearOfNights>> year,
       boolean showsMoney,
       String monthsCsv,
       String phasesCsv,
@@ -81,6 +90,7 @@ final class HomePage {
       String href,
       String sessions,
       String hours,
+      String share,
       String plan,
       String cost,
       String costPlan) {}
@@ -99,6 +109,7 @@ final class HomePage {
   View view() {
     List<Leaf> newest = book.newestFirst();
     Notices notices = new Notices(book, Addresses.HOME);
+    Charts charts = new Charts(book);
     return new View(
         far(),
         thisMonth().stream().toList(),
@@ -106,10 +117,22 @@ final class HomePage {
         notices.of(newest.stream().skip(1).limit(LATEST).toList(), false),
         phases(),
         months(),
+        charts.runningHours(),
+        charts.months(),
+        charts.phaseHours(),
+        lastYear(charts),
         book.showsMoney(),
         Addresses.MONTHS_CSV,
         Addresses.PHASES_CSV,
         book.album().about().map(words -> prose.html(words, plainLinks())).orElse(""));
+  }
+
+  private List<Chart<YearOfNights>> lastYear(Charts charts) {
+    return book.ledger().years().stream()
+        .reduce((first, second) -> second)
+        .map(row -> charts.year(row.period(), Addresses.HOME))
+        .stream()
+        .toList();
   }
 
   private Far far() {
@@ -175,6 +198,7 @@ final class HomePage {
 
   private List<PhaseLine> phases() {
     List<PhaseLine> lines = new ArrayList<>();
+    Hours whole = book.ledger().whole().totalHours();
     for (PhaseRow row : book.ledger().phases()) {
       Phase phase = row.phase();
       lines.add(
@@ -183,6 +207,7 @@ final class HomePage {
               Addresses.href(Addresses.HOME, Addresses.phase(phase.id())),
               Saying.count(row.sessions()),
               row.hours().isZero() ? "–" : Saying.hours(row.hours()),
+              Saying.share(row.hours().seconds(), whole.seconds()),
               phase.hours().map(Saying::hours).orElse(""),
               book.words().moneyOrDash(row.cost()),
               book.words().money(phase.cost())));

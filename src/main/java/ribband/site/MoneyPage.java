@@ -3,6 +3,9 @@ package ribband.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import ribband.chart.Chart;
+import ribband.chart.PhaseBars;
+import ribband.chart.RunningCurve;
 import ribband.journal.Purchase;
 import ribband.ledger.PerHour;
 import ribband.ledger.PhaseRow;
@@ -23,6 +26,8 @@ final class MoneyPage {
   record View(
       String total,
       String sentence,
+      List<Chart<RunningCurve>> running,
+      List<Chart<PhaseBars>> chart,
       List<Line> lines,
       List<PhaseLine> phases,
       List<Share> suppliers) {}
@@ -52,8 +57,15 @@ final class MoneyPage {
 
   View view() {
     Money total = book.ledger().whole().totalCost();
+    Charts charts = new Charts(book);
     return new View(
-        book.words().money(total), sentence(total), lines(), phases(), suppliers(total));
+        book.words().money(total),
+        sentence(total),
+        charts.runningMoney(),
+        charts.phaseMoney(),
+        lines(),
+        phases(),
+        suppliers(total));
   }
 
   private String sentence(Money total) {

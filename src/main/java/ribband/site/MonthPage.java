@@ -4,6 +4,8 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import ribband.album.Leaf;
+import ribband.chart.Chart;
+import ribband.chart.PhaseBars;
 import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
@@ -35,6 +37,7 @@ final class MonthPage {
       String costToDate,
       boolean showsMoney,
       List<PhaseShare> phases,
+      List<Chart<PhaseBars>> chart,
       List<Notices.View> entries,
       String hidden,
       List<Prints.View> prints,
@@ -63,6 +66,7 @@ final class MonthPage {
         book.words().money(month.costToDate()),
         book.showsMoney(),
         phases(month, page),
+        new Charts(book).monthPhases(month),
         new Notices(book, page).of(leaves, true),
         hidden(month, leaves),
         new Prints(page).gallery(leaves, !covers),

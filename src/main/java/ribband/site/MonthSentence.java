@@ -25,33 +25,26 @@ final class MonthSentence {
     this.words = words;
   }
 
-  /** Hours, rank, money, and where they went; two or three sentences. */
+  /** Hours, rank, money, where they went and where that leaves her. */
   String of(Row<YearMonth> month) {
-    List<String> parts = new ArrayList<>();
-    parts.add(worked(month));
     String went = whereItWent(month);
-    if (!went.isEmpty()) {
-      parts.add(went);
-    }
-    parts.add(standing(month));
-    return String.join(" ", parts);
+    return worked(month) + (went.isEmpty() ? "; " : ": " + went + ", and ") + standing(month) + ".";
   }
 
   private String worked(Row<YearMonth> month) {
     String name = Saying.month(month.period());
     String money = words.moved(month.cost()).map(moved -> ", and " + moved).orElse("");
     if (month.hours().isZero()) {
-      return "No work on the boat in " + name + money + ".";
+      return "No work on the boat in " + name + money;
     }
     return Saying.hoursInWords(month.hours())
         + " in "
         + name
         + ", over "
         + Saying.counted(month.nights(), "night", "nights")
-        + ": "
+        + ", "
         + rank(month)
-        + money
-        + ".";
+        + money;
   }
 
   /** How the month ranks by hours, and which months beat it. */
@@ -63,7 +56,7 @@ final class MonthSentence {
             .map(Row::period)
             .filter(other -> !other.equals(month.period()))
             .toList();
-    String ties = level.isEmpty() ? "" : ", level with " + months(level);
+    String ties = level.isEmpty() ? "" : ", level with " + months(level, month.period());
     long worked = Records.monthsByRank(ledger).size();
     if (better.isEmpty()) {
       return worked == 1 ? "the first month with work" : "the best month so far" + ties;
@@ -73,14 +66,19 @@ final class MonthSentence {
         + worked
         + " months with work"
         + ties
-        + "; "
-        + months(better)
-        + (better.size() == 1 ? " beats it" : " beat it");
+        + " ("
+        + months(better, month.period())
+        + (better.size() == 1 ? " beats it)" : " beat it)");
   }
 
-  private String months(List<YearMonth> months) {
+  /** Months of the same year as the one told of go without it. */
+  private static String months(List<YearMonth> months, YearMonth told) {
     List<String> named =
-        new ArrayList<>(months.stream().limit(MOST_NAMED).map(Saying::month).toList());
+        new ArrayList<>(
+            months.stream()
+                .limit(MOST_NAMED)
+                .map(m -> m.getYear() == told.getYear() ? Saying.monthName(m) : Saying.month(m))
+                .toList());
     if (months.size() > MOST_NAMED) {
       named.add(Saying.number(months.size() - MOST_NAMED) + " more");
     }
@@ -94,18 +92,21 @@ final class MonthSentence {
             .toList();
     List<String> phases = new ArrayList<>();
     for (Map.Entry<String, Hours> phase : most) {
+      Hours stands = month.toDate().hoursOf(phase.getKey());
+      String worked = Saying.hours(phase.getValue());
       String title = title(phase.getKey());
-      String stands = Saying.hours(month.toDate().hoursOf(phase.getKey()));
       phases.add(
-          title + " took " + Saying.hours(phase.getValue()) + " and now stands at " + stands);
+          stands.equals(phase.getValue())
+              ? title + " took its first " + worked
+              : title + " took " + worked + " and now stands at " + Saying.hours(stands));
     }
-    return phases.isEmpty() ? "" : String.join("; ", phases) + ".";
+    return String.join("; ", phases);
   }
 
   private String standing(Row<YearMonth> month) {
     Money cost = month.costToDate();
     String money = words.shown() && !cost.isZero() ? " and " + words.money(cost) : "";
-    return "The whole boat stands at " + Saying.hoursInWords(month.hoursToDate()) + money + ".";
+    return "the whole boat stands at " + Saying.hoursInWords(month.hoursToDate()) + money;
   }
 
   private String title(String id) {

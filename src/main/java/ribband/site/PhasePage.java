@@ -3,6 +3,8 @@ package ribband.site;
 import java.util.ArrayList;
 import java.util.List;
 import ribband.album.Leaf;
+import ribband.chart.Chart;
+import ribband.chart.StackedMonths;
 import ribband.journal.Entry;
 import ribband.journal.Phase;
 import ribband.ledger.PhaseRow;
@@ -33,6 +35,7 @@ final class PhasePage {
       String cost,
       String costPlanned,
       boolean showsMoney,
+      List<Chart<StackedMonths>> chart,
       List<Audit> nights,
       String total,
       String totalCost,
@@ -66,6 +69,7 @@ final class PhasePage {
         book.words().moneyOrDash(row.cost()),
         phase.cost().map(book.words()::money).orElse(""),
         book.showsMoney(),
+        new Charts(book).phaseMonths(row),
         audit(phase.id(), page),
         Saying.hours(row.hours()),
         book.words().money(row.cost()),
@@ -117,7 +121,8 @@ final class PhasePage {
     for (Row<Entry> row : book.ledger().entries()) {
       Hours hours = row.sums().hoursOf(phase);
       Money cost = row.sums().costOf(phase);
-      if (hours.isZero() && (cost.isZero() || !book.showsMoney())) {
+      boolean showsCost = !cost.isZero() && book.showsMoney() && row.period().isPublic();
+      if (hours.isZero() && !showsCost) {
         continue;
       }
       running = running.plus(hours);

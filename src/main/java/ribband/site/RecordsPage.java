@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ribband.chart.Chart;
+import ribband.chart.YearOfNights;
 import ribband.journal.Entry;
 import ribband.ledger.PerHour;
 import ribband.ledger.Records;
@@ -34,6 +36,7 @@ final class RecordsPage {
       List<MonthLine> months,
       List<NightLine> nights,
       List<YearLine> years,
+      List<Chart<YearOfNights>> nightsOfYears,
       boolean showsMoney) {}
 
   /** One record in big letters. */
@@ -53,7 +56,7 @@ final class RecordsPage {
   record YearLine(String year, String sessions, String hours, String cost, String rank) {}
 
   View view() {
-    return new View(facts(), months(), nights(), years(), book.showsMoney());
+    return new View(facts(), months(), nights(), years(), nightsOfYears(), book.showsMoney());
   }
 
   private List<Fact> facts() {
@@ -174,6 +177,16 @@ final class RecordsPage {
               Integer.toString(year.rank().orElseThrow())));
     }
     return lines;
+  }
+
+  /** The newest year first. */
+  private List<Chart<YearOfNights>> nightsOfYears() {
+    Charts charts = new Charts(book);
+    List<Chart<YearOfNights>> years = new ArrayList<>();
+    for (Row<Year> year : book.ledger().years()) {
+      years.add(0, charts.year(year.period(), Addresses.RECORDS));
+    }
+    return years;
   }
 
   private static String monthHref(YearMonth month) {

@@ -35,11 +35,10 @@ public final class Site {
   /** Styles and fonts, copied as they are. */
   private static final List<String> ASSETS =
       List.of(
+          "assets/fonts.css",
           "assets/ribband.css",
           "assets/charts.css",
           "assets/icon.svg",
-          "assets/national-park.woff2",
-          "assets/source-serif.woff2",
           "assets/fonts-licence.txt");
 
   private final Book book;
@@ -135,8 +134,14 @@ public final class Site {
     Map<String, Entry> byFile =
         book.journal().entries().stream()
             .collect(Collectors.toMap(Entry::file, Function.identity()));
-    Bench bench = new Bench(book.words(), book::phaseTitle, book.journal().entries());
+    Bench bench =
+        new Bench(
+            book.words(),
+            book.journal().project().units(),
+            book::phaseTitle,
+            book.journal().entries());
     EntryPage pages = new EntryPage(book, prose, bench, byFile);
+    Map<String, String> titles = EntryTitles.of(shown);
     IntStream.range(0, shown.size())
         .parallel()
         .forEach(
@@ -146,7 +151,8 @@ public final class Site {
               page(
                   Addresses.entry(entry),
                   "entry",
-                  entry.title() + ", " + entry.date(),
+                  entry.title(),
+                  titles.get(entry.file()),
                   leaf.words().opening(160),
                   pages.view(leaf, rows.get(entry.file()), at(shown, i - 1), at(shown, i + 1)));
             });
@@ -177,7 +183,12 @@ public final class Site {
   }
 
   private void page(String path, String template, String sheet, String description, Record view) {
-    put(path, templates.draw(template, frames.of(path, sheet, description), view));
+    page(path, template, sheet, sheet, description, view);
+  }
+
+  private void page(
+      String path, String template, String sheet, String title, String description, Record view) {
+    put(path, templates.draw(template, frames.of(path, sheet, title, description), view));
   }
 
   private void sheet(String path, By by) {

@@ -16,7 +16,6 @@ final class Templates {
   Templates() {
     ClasspathLoader loader = new ClasspathLoader(Templates.class.getClassLoader());
     loader.setPrefix("site-template");
-    loader.setSuffix(".peb");
     loader.setCharset(StandardCharsets.UTF_8.name());
     engine =
         new PebbleEngine.Builder()
@@ -37,7 +36,9 @@ final class Templates {
   byte[] draw(String name, Frame frame, Record view) {
     StringWriter page = new StringWriter();
     try {
-      engine.getTemplate(name).evaluate(page, Map.of("frame", frame, "page", view), Locale.ROOT);
+      engine
+          .getTemplate(name + ".peb")
+          .evaluate(page, Map.of("frame", frame, "page", view), Locale.ROOT);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -12,12 +12,12 @@ import java.time.ZoneId;
 import java.util.Map;
 
 /** Runs commands without a process, in a folder, on 1 June 2026. */
-final class InMemory {
+public final class InMemory {
   /**
    * @param out standard output
    * @param err standard error
    */
-  record Run(int code, String out, String err) {}
+  public record Run(int code, String out, String err) {}
 
   static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-06-01T20:00:00Z"), ZoneId.of("America/Chicago"));
@@ -27,7 +27,7 @@ final class InMemory {
   private Surroundings.Screen screen = Surroundings.Screen.NONE;
   private Path temporary;
 
-  InMemory(Path folder) {
+  public InMemory(Path folder) {
     this.folder = folder;
     this.temporary = folder;
   }
@@ -43,7 +43,7 @@ final class InMemory {
     return this;
   }
 
-  InMemory with(String file, String text) throws IOException {
+  public InMemory with(String file, String text) throws IOException {
     Path path = folder.resolve(file);
     Files.createDirectories(path.getParent());
     Files.writeString(path, text, StandardCharsets.UTF_8);
@@ -62,7 +62,7 @@ final class InMemory {
         temporary);
   }
 
-  Run run(String... arguments) {
+  public Run run(String... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code = new Ribband(surroundings(out, err)).run(arguments);

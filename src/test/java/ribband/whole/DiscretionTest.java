@@ -1,0 +1,210 @@
+package ribband.whole;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import ribband.cli.InMemory;
+
+/** What the builder keeps to himself is nowhere in the site. */
+class DiscretionTest {
+  @TempDir private Path folder;
+
+  @Test
+  void hiddenMoneyIsNowhere() throws IOException {
+    FullJournal.write(folder);
+    new InMemory(folder)
+        .with(
+            "project.yaml",
+            FullJournal.PROJECT
+                .replace("show money: true", "show money: false")
+                .replace("cost: 80}", "cost: 7654.32}")
+                .replace("{moulds: 61.20}", "{moulds: 8765.43}")
+                .replace("worth: 38.00", "worth: 6543.21"))
+        .with(
+            "2026/2026-04-05-dear.md",
+            """
+            ---
+            phase: planking
+            hours: 1
+            cost: 98765.43
+            materials: {bought: [{item: bronze, cost: 1234.57, from: the foundry}]}
+            ---
+            Dear.
+            """);
+
+    assertEquals(0, new InMemory(folder).run("publish").code());
+    Published site = new Published(folder.resolve("site"));
+
+    assertFalse(site.has("money.html"));
+    for (String page : site.pages()) {
+      assertTrue(site.page(page).select("a[href*=money]").isEmpty(), page);
+      assertFalse(site.text(page).contains("$"), page);
+    }
+    for (String planted :
+        List.of(
+            "98765",
+            "98,765",
+            "1234.57",
+            "1,234.57",
+            "97530",
+            "97,530",
+            "7654",
+            "7,654",
+            "8765",
+            "8,765",
+            "6543",
+            "6,543",
+            "USD")) {
+      assertEquals(List.of(), site.filesWith(planted), planted);
+    }
+    assertEquals(
+        "month,sessions,hours,hours_to_date,rank_by_hours",
+        site.text("months.csv").lines().findFirst().orElseThrow());
+    assertEquals(
+        "phase,sessions,hours,hours_planned",
+        site.text("phases.csv").lines().findFirst().orElseThrow());
+  }
+
+  @Test
+  void privateEntriesAreCountedAndNowhereShown() throws IOException {
+    FullJournal.write(folder);
+    new InMemory(folder)
+        .with(
+            "2026/2026-04-06-zebrafile.md",
+            """
+            ---
+            title: Zebratitle
+            phase: fairing
+            hours: 1:15
+            private: true
+            materials:
+              used: {zebramaterial: 3 ml}
+              bought: [{item: zebraitem, cost: 17.17, from: zebraseller}]
+            joints: [{name: zebrajoint}]
+            coats: [{what: zebracoat}]
+            todo: [{id: zebrajob, what: Zebrawork}]
+            lesson: Zebralesson
+            photos: [{file: zebraphoto.png, caption: Zebracaption, alt: Zebraalt}]
+            ---
+            Zebratext. ![zebrainline](zebrainline.png)
+            """)
+        .with(
+            "2026/2026-04-07-open.md",
+            "---\nphase: fairing\nhours: 1\ndone: [zebrajob]\n"
+                + "todo: [{id: sand, what: Sand, after: [zebrajob]}]\n---\n[x](2026-04-06-zebrafile.md)\n");
+    FullJournal.picture(folder.resolve("2026/2026-04-06-zebrafile/zebraphoto.png"), 321, 213);
+    FullJournal.picture(folder.resolve("2026/2026-04-06-zebrafile/zebrainline.png"), 322, 214);
+
+    InMemory.Run run = new InMemory(folder).run("publish");
+    assertEquals(0, run.code(), run.err());
+    Published site = new Published(folder.resolve("site"));
+
+    for (String planted : List.of("zebra", "Zebra", "2026-04-06-", "Secretly", "Hidden words")) {
+      assertEquals(List.of(), site.filesWith(planted), planted);
+    }
+    assertTrue(
+        site.paths().stream().noneMatch(path -> path.contains("-321") || path.contains("-322")));
+    assertTrue(site.text("months.csv").contains("2026-04,2,2.25,17.17,"), site.text("months.csv"));
+    assertTrue(site.page("months/2026-04.html").text().contains("1¼ hours more not listed."));
+    assertEquals(
+        "April 2026 Not listed",
+        site.page("money.html")
+            .select("tr:contains(Not listed)")
+            .last()
+            .text()
+            .replaceFirst(" \\$.*", ""));
+  }
+
+  @Test
+  void aPictureSharedWithAPrivateEntryIsPublishedOnce() throws IOException {
+    new InMemory(folder)
+        .with("project.yaml", "name: Teal\n")
+        .with("2026-01-01-a.md", "---\nhours: 1\nphase: x\nphotos: [p.png]\n---\n")
+        .with("2026-01-02-b.md", "---\nhours: 1\nphase: x\nphotos: [p.png]\nprivate: true\n---\n")
+        .with("2026-01-03-c.md", "---\nhours: 1\nphase: x\nphotos: [p.png]\n---\n");
+    FullJournal.picture(folder.resolve("p.png"), 300, 200);
+
+    assertEquals(0, new InMemory(folder).run("publish").code());
+
+    List<String> prints =
+        new Published(folder.resolve("site"))
+            .paths().stream().filter(path -> path.startsWith("pictures/")).toList();
+    assertEquals(1, prints.size());
+    assertTrue(prints.get(0).endsWith("-300.jpg"));
+  }
+
+  @Test
+  void whatABuilderTypesIsNeverATemplateOrMarkup() throws IOException {
+    String hostile = "{{ frame.boat }}{% include 'x' %}<script>alert(1)</script>\"'&";
+    String quoted = "'" + hostile.replace("'", "''") + "'";
+    new InMemory(folder)
+        .with(
+            "project.yaml",
+            "name: "
+                + quoted
+                + "\nwhat: "
+                + quoted
+                + "\ncurrency: USD\nphases: [{id: a, title: "
+                + quoted
+                + "}]\n")
+        .with(
+            "2026-01-01-{{x}}<b>.md",
+            "---\ntitle: "
+                + quoted
+                + "\nphase: a\nhours: 1\nmaterials: {bought: [{item: "
+                + quoted
+                + ", cost: 2, from: "
+                + quoted
+                + "}]}\njoints: [{name: "
+                + quoted
+                + "}]\nlesson: "
+                + quoted
+                + "\nphotos: [{file: p.png, caption: "
+                + quoted
+                + ", alt: "
+                + quoted
+                + "}]\n---\n"
+                + hostile
+                + "\n");
+    FullJournal.picture(folder.resolve("p.png"), 300, 200);
+
+    InMemory.Run run = new InMemory(folder).run("publish");
+    assertEquals(0, run.code(), run.err());
+    Published site = new Published(folder.resolve("site"));
+
+    for (String page : site.pages()) {
+      assertTrue(site.page(page).select("script").isEmpty(), page);
+      assertTrue(site.page(page).text().contains("{{ frame.boat }}{% include"), page);
+    }
+    String money = site.page("money.html").text();
+    assertTrue(money.contains(hostile), money);
+  }
+
+  @Test
+  void theJournalIsOnlyRead() throws IOException {
+    FullJournal.write(folder);
+    List<String> own = List.of("site", ".ribband");
+    var bytes = Published.hashes(folder, own);
+    var times = Published.times(folder, own);
+
+    new InMemory(folder).run("check");
+    new InMemory(folder).run("publish");
+    new InMemory(folder).run("tally");
+    Files.writeString(folder.resolve("2026/2026-01-16.md"), "broken: [", StandardCharsets.UTF_8);
+    bytes = Published.hashes(folder, own);
+    times = Published.times(folder, own);
+    new InMemory(folder).run("publish");
+    new InMemory(folder).run("check");
+
+    assertEquals(bytes, Published.hashes(folder, own));
+    assertEquals(times, Published.times(folder, own));
+  }
+}

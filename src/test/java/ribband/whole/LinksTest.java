@@ -1,0 +1,167 @@
+package ribband.whole;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import ribband.cli.InMemory;
+
+/** Every address in a site leads somewhere, whatever the journal's files are called. */
+class LinksTest {
+  @TempDir private Path folder;
+  private Published site;
+
+  @BeforeEach
+  void publish() throws IOException {
+    FullJournal.write(folder);
+    new InMemory(folder)
+        .with(
+            "2026/2026-04-01 Ännie's 50% day #1?.md",
+            "---\nphase: planking\nhours: 1\n---\nOdd [names](2026-04-02%20b%C3%A4r.md).\n")
+        .with(
+            "2026/2026-04-02 bär.md",
+            "---\nphase: planking\nhours: 1\n---\nBack to [Ännie](<2026-04-01 Ännie's 50%25 day %231%3F.md>), to the [refund](2026-03-20-refund.md), to [a private one](2026-03-15-private.md), to [the receipt](../receipts/0314.txt).\n");
+    InMemory.Run run = new InMemory(folder).run("publish");
+    assertEquals(0, run.code(), run.err());
+    site = new Published(folder.resolve("site"));
+  }
+
+  @Test
+  void everyAddressResolves() throws IOException {
+    List<String> dead = new ArrayList<>();
+    for (String page : site.pages()) {
+      Document document = site.page(page);
+      for (String target : targets(document)) {
+        if (target.startsWith("http") || target.startsWith("mailto:")) {
+          continue;
+        }
+        String path = resolve(page, target);
+        String fragment = target.contains("#") ? target.substring(target.indexOf('#') + 1) : "";
+        boolean leads =
+            site.has(path)
+                && (fragment.isEmpty() || site.page(path).getElementById(fragment) != null);
+        if (!leads) {
+          dead.add(page + " -> " + target);
+        }
+      }
+    }
+    assertEquals(List.of(), dead);
+  }
+
+  @Test
+  void everyPageIsReachedFromTheFirst() throws IOException {
+    Set<String> seen = new HashSet<>(Set.of("index.html"));
+    Deque<String> open = new ArrayDeque<>(seen);
+    while (!open.isEmpty()) {
+      String page = open.pop();
+      for (Element link : site.page(page).select("a[href]")) {
+        String target = link.attr("href");
+        String path = target.startsWith("http") ? "" : resolve(page, target);
+        if (path.endsWith(".html") && seen.add(path)) {
+          open.push(path);
+        }
+      }
+    }
+    assertEquals(new TreeSet<>(site.pages()), new TreeSet<>(seen));
+  }
+
+  @Test
+  void linksBetweenEntriesLandOnTheirPages() throws IOException {
+    Document strongback = site.page("entries/2026-01-15-strongback.html");
+    Element link = strongback.selectFirst("a:containsOwn(the garboards)");
+    assertEquals("2026-03-14-garboards.html#h-what-went-wrong", tail(link.attr("href")));
+    Document bear = site.page("entries/2026-04-02-bär.html");
+    assertEquals(
+        "2026-03-20-refund.html", tail(bear.selectFirst("a:containsOwn(refund)").attr("href")));
+  }
+
+  @Test
+  void linksToPrivateEntriesAndOtherFilesStayText() throws IOException {
+    Document bear = site.page("entries/2026-04-02-bär.html");
+    assertTrue(bear.text().contains("to a private one, to the receipt"));
+    assertTrue(bear.select("a:containsOwn(private one)").isEmpty());
+    assertTrue(bear.select("a:containsOwn(the receipt)").isEmpty());
+    assertEquals(
+        "2026/2026-04-02 bär.md:5:146: warning: the link to \"../receipts/0314.txt\" leads to a file"
+            + " that is no entry, so it is not published and stays text; link to an entry or leave"
+            + " the link out\n",
+        new InMemory(folder)
+                .run("check")
+                .err()
+                .lines()
+                .filter(l -> l.contains("receipt"))
+                .findFirst()
+                .orElse("")
+            + "\n");
+  }
+
+  @Test
+  void titlesAreUniqueAndHeadingsInOrder() throws IOException {
+    Set<String> titles = new HashSet<>();
+    for (String page : site.pages()) {
+      Document document = site.page(page);
+      assertTrue(titles.add(document.title()), "twice: " + document.title());
+      assertEquals(1, document.select("h1").size(), page);
+      int last = 1;
+      for (Element heading : document.select("h1, h2, h3, h4, h5, h6")) {
+        int level = heading.tagName().charAt(1) - '0';
+        assertTrue(level <= last + 1, page + " skips to " + heading);
+        last = level;
+      }
+    }
+  }
+
+  @Test
+  void nothingComesFromElsewhere() throws IOException {
+    for (String page : site.pages()) {
+      Document document = site.page(page);
+      for (Element resource : document.select("[src], link[href]")) {
+        String address = resource.hasAttr("src") ? resource.attr("src") : resource.attr("href");
+        assertTrue(!address.contains(":") && !address.startsWith("//"), page + " " + address);
+      }
+      assertTrue(document.select("[style], script").isEmpty(), page);
+    }
+  }
+
+  private static List<String> targets(Document document) {
+    List<String> targets = new ArrayList<>();
+    document.select("[href]").forEach(e -> targets.add(e.attr("href")));
+    document.select("[src]").forEach(e -> targets.add(e.attr("src")));
+    for (Element image : document.select("[srcset]")) {
+      for (String candidate : image.attr("srcset").split(",")) {
+        targets.add(candidate.strip().split(" ")[0]);
+      }
+    }
+    targets.removeIf(target -> target.startsWith("#hull-"));
+    return targets;
+  }
+
+  private static String resolve(String page, String target) {
+    String path = target.replaceFirst("#.*", "");
+    if (path.isEmpty()) {
+      return page;
+    }
+    Path base = Path.of("/" + page).getParent();
+    String decoded = URLDecoder.decode(path.replace("+", "%2B"), StandardCharsets.UTF_8);
+    return base.resolve(decoded).normalize().toString().substring(1);
+  }
+
+  private static String tail(String href) {
+    return href.substring(href.lastIndexOf('/') + 1);
+  }
+}

@@ -42,15 +42,15 @@ final class UsageErrors implements IParameterExceptionHandler {
   }
 
   private static String unmatched(String word, CommandSpec spec) {
-    String quoted = OneLine.quote(OneLine.of(word));
     if (word.startsWith("-")) {
       List<String> names = new ArrayList<>();
       spec.options().forEach(option -> names.add(option.longestName()));
       String bare = word.contains("=") ? word.substring(0, word.indexOf('=')) : word;
       return "there is no option "
-          + quoted
+          + OneLine.quote(OneLine.of(bare))
           + Nearest.to(bare, names).map(UsageErrors::near).orElse("");
     }
+    String quoted = OneLine.quote(OneLine.of(word));
     if (spec.subcommands().isEmpty()) {
       return quoted + " is one argument too many; put quotes round a name with spaces";
     }

@@ -33,6 +33,8 @@ public final class NewJournal {
     if (Files.exists(project, LinkOption.NOFOLLOW_LINKS)) {
       throw new FileAlreadyExistsException(project.toString());
     }
+    // By itself first, so that a file in its place is told as one.
+    Files.createDirectories(folder);
     Path year = folder.resolve(Integer.toString(today.getYear()));
     Files.createDirectories(year);
     List<Path> made = new ArrayList<>();

@@ -75,7 +75,7 @@ public final class TallySheet {
             Column.ofMoney("cost", line -> paid(line.sums().totalCost())),
             Column.of("hours_to_date", line -> worked(line.toDate().map(Sums::totalHours))),
             Column.ofMoney("cost_to_date", line -> paid(line.toDate().map(Sums::totalCost))),
-            Column.of("rank_by_hours", line -> rank(line.rank())));
+            Column.of("rank_by_hours", line -> count(line.rank())));
     Sums carried = ledger.carried();
     Optional<PeriodLine> opening =
         carried.equals(Sums.NONE)
@@ -103,7 +103,7 @@ public final class TallySheet {
 
   private record PhaseLine(
       Words name,
-      int sessions,
+      OptionalInt sessions,
       Hours hours,
       Money cost,
       Optional<Hours> hoursPlanned,
@@ -113,7 +113,7 @@ public final class TallySheet {
     List<Column<PhaseLine>> columns =
         List.of(
             Column.of("phase", PhaseLine::name),
-            Column.of("sessions", line -> new Count(line.sessions())),
+            Column.of("sessions", line -> count(line.sessions())),
             Column.of("hours", line -> new Worked(line.hours())),
             Column.ofMoney("cost", line -> paid(line.cost())),
             Column.of("hours_planned", line -> worked(line.hoursPlanned())),
@@ -126,7 +126,7 @@ public final class TallySheet {
     Phase phase = row.phase();
     return new PhaseLine(
         new Words(phase.id(), phase.title()),
-        row.sessions(),
+        OptionalInt.of(row.sessions()),
         row.hours(),
         row.cost(),
         phase.hours(),
@@ -134,9 +134,12 @@ public final class TallySheet {
   }
 
   private PhaseLine totalOf(List<PhaseLine> lines) {
+    int sessions = ledger.phases().stream().mapToInt(PhaseRow::sessions).sum();
+    // A session in two phases, or carried in, would leave a column that does not add up.
+    boolean addUp = sessions == ledger.whole().sessions();
     return new PhaseLine(
         Words.of("total"),
-        ledger.whole().sessions(),
+        addUp ? OptionalInt.of(sessions) : OptionalInt.empty(),
         ledger.whole().totalHours(),
         ledger.whole().totalCost(),
         lines.stream().flatMap(line -> line.hoursPlanned().stream()).reduce(Hours::plus),
@@ -172,7 +175,7 @@ public final class TallySheet {
     return hours.<Cell>map(Worked::new).orElseGet(Blank::new);
   }
 
-  private static Cell rank(OptionalInt rank) {
-    return rank.isPresent() ? new Count(rank.getAsInt()) : new Blank();
+  private static Cell count(OptionalInt number) {
+    return number.isPresent() ? new Count(number.getAsInt()) : new Blank();
   }
 }

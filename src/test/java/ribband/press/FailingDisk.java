@@ -3,9 +3,13 @@ package ribband.press;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 
-/** The real disk, up to a call that fails; a write that fails leaves half a file. */
+/**
+ * The real disk, up to a call that fails; a write that fails leaves half a file. Nothing is brought
+ * down to the disk, which would only take time here.
+ */
 class FailingDisk implements Disk {
   private final Disk real = new RealDisk();
   private final int failing;
@@ -19,6 +23,10 @@ class FailingDisk implements Disk {
   FailingDisk(int failing, Runnable before) {
     this.failing = failing;
     this.before = before;
+  }
+
+  static FailingDisk never() {
+    return new FailingDisk(0, () -> {});
   }
 
   int calls() {
@@ -49,7 +57,7 @@ class FailingDisk implements Disk {
       Files.write(file, Arrays.copyOf(content, content.length / 2));
       throw fault("cannot write", file);
     }
-    real.write(file, content);
+    Files.write(file, content, StandardOpenOption.CREATE_NEW);
   }
 
   @Override
@@ -57,7 +65,6 @@ class FailingDisk implements Disk {
     if (fails()) {
       throw fault("cannot write", path);
     }
-    real.force(path);
   }
 
   @Override

@@ -47,7 +47,7 @@ class InterruptedPressTest {
   void publishCleanly() throws Exception {
     folder = folder.toRealPath();
     clean = folder.resolve("clean");
-    publish(clean, NEW, new RealDisk());
+    publish(clean, NEW, FailingDisk.never());
   }
 
   @Test
@@ -57,7 +57,7 @@ class InterruptedPressTest {
     for (int failing = 1; failing <= calls; failing++) {
       Path at = folder.resolve("failed-" + failing);
       Path killed = folder.resolve("killed-" + failing);
-      publish(at, OLD, new RealDisk());
+      publish(at, OLD, FailingDisk.never());
       Disk disk = new FailingDisk(failing, () -> snapshot(at, killed));
       IOException failure =
           assertThrows(IOException.class, () -> publish(at, NEW, disk), "call " + failing);
@@ -65,7 +65,7 @@ class InterruptedPressTest {
       assertFalse(Files.exists(at.resolve(".ribband/staging")), "call " + failing);
       for (Path left : List.of(at, killed)) {
         assertEveryFileIsWhole(left.resolve("site"), failing);
-        publish(left, NEW, new RealDisk());
+        publish(left, NEW, FailingDisk.never());
         assertEquals(Tree.of(clean.resolve("site")), Tree.of(left.resolve("site")), "" + failing);
         assertFalse(Files.exists(left.resolve(".ribband/staging")));
       }
@@ -75,14 +75,14 @@ class InterruptedPressTest {
   @Test
   void afterAFailureTheBuilderMayAlsoGoBack() throws Exception {
     Path old = folder.resolve("old");
-    publish(old, OLD, new RealDisk());
+    publish(old, OLD, FailingDisk.never());
     int calls = callsOf(OLD, NEW);
     for (int failing = 1; failing <= calls; failing++) {
       Path at = folder.resolve("failed-" + failing);
-      publish(at, OLD, new RealDisk());
+      publish(at, OLD, FailingDisk.never());
       Disk disk = new FailingDisk(failing, () -> {});
       assertThrows(IOException.class, () -> publish(at, NEW, disk));
-      publish(at, OLD, new RealDisk());
+      publish(at, OLD, FailingDisk.never());
       assertEquals(Tree.of(old.resolve("site")), Tree.of(at.resolve("site")), "" + failing);
     }
   }
@@ -100,7 +100,7 @@ class InterruptedPressTest {
       if (Files.exists(killed.resolve("site"))) {
         Files.move(killed.resolve("site"), moved.resolve("site"));
       }
-      publish(moved, NEW, new RealDisk());
+      publish(moved, NEW, FailingDisk.never());
       assertEquals(Tree.of(clean.resolve("site")), Tree.of(moved.resolve("site")), "" + failing);
     }
   }
@@ -108,7 +108,7 @@ class InterruptedPressTest {
   @Test
   void beforeTheFirstMoveTheOldSiteIsIdentical() throws Exception {
     Path at = folder.resolve("at");
-    publish(at, OLD, new RealDisk());
+    publish(at, OLD, FailingDisk.never());
     SortedMap<String, String> before = Tree.of(at.resolve("site"));
     SortedMap<String, String> times = Tree.times(at.resolve("site"));
     // The staging folders, then a file for each that changed, are made before the site is touched.
@@ -123,7 +123,7 @@ class InterruptedPressTest {
   @Test
   void aFullDiskIsToldWithThePath() throws Exception {
     Path at = folder.resolve("at");
-    publish(at, Map.of("index.html", "old"), new RealDisk());
+    publish(at, Map.of("index.html", "old"), FailingDisk.never());
     Disk full = new FailingDisk(4, () -> {});
     IOException failure =
         assertThrows(IOException.class, () -> publish(at, Map.of("index.html", "new"), full));
@@ -186,9 +186,9 @@ class InterruptedPressTest {
   private int callsOf(Map<String, String> before, Map<String, String> after) throws Exception {
     Path at = folder.resolve("counted");
     if (!before.isEmpty()) {
-      publish(at, before, new RealDisk());
+      publish(at, before, FailingDisk.never());
     }
-    FailingDisk counting = new FailingDisk(0, () -> {});
+    FailingDisk counting = FailingDisk.never();
     publish(at, after, counting);
     return counting.calls();
   }

@@ -107,7 +107,7 @@ class RefusedOutputTest {
     Files.createDirectory(folder.resolve("boats/empty"));
     Path site = folder.resolve(output);
     for (int run = 0; run < 2; run++) {
-      try (Press press = Press.open(site, journal, home, new RealDisk())) {
+      try (Press press = Press.open(site, journal, home, FailingDisk.never())) {
         press.put("index.html", new byte[] {1});
         press.finish();
         assertEquals(site.resolveSibling(".ribband"), press.workFolder());
@@ -120,7 +120,7 @@ class RefusedOutputTest {
   void anOutputThatIsALinkToASiteIsWrittenBehindTheLink() throws Exception {
     Path real = Files.createDirectories(folder.resolve("www/dunlin"));
     Path link = Files.createSymbolicLink(folder.resolve("boats/dunlin/site"), real);
-    try (Press press = Press.open(link, journal, home, new RealDisk())) {
+    try (Press press = Press.open(link, journal, home, FailingDisk.never())) {
       press.put("index.html", new byte[] {1});
       press.finish();
       assertEquals(folder.resolve("www/.ribband"), press.workFolder());
@@ -201,7 +201,7 @@ class RefusedOutputTest {
     SortedMap<String, String> before = Tree.of(folder);
     PressRefused refused =
         assertThrows(
-            PressRefused.class, () -> Press.open(output, root, home, new RealDisk()).close());
+            PressRefused.class, () -> Press.open(output, root, home, FailingDisk.never()).close());
     assertEquals(message, refused.getMessage());
     assertEquals(before, Tree.of(folder));
     assertFalse(Files.exists(Path.of("/.ribband")));

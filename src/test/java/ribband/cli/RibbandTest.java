@@ -90,8 +90,8 @@ class RibbandTest {
   void todayMayBeAnyDay() {
     here().run("lay", "boat", "--today", "2026-07-04");
     assertEquals(
-        "2026/2026-07-04-first-night.md:1:1: warning: 2026-07-04 is in the future (today is"
-            + " 2026-06-01); check the date\n",
+        "2026/2026-07-04-first-night.md:1:1: warning: the date 2026-07-04 is in the future, today is"
+            + " 2026-06-01; check the date\n",
         here().run("check", "boat").err());
     assertEquals("", here().run("check", "boat", "--today", "2026-07-04").err());
     assertEquals(

@@ -19,10 +19,11 @@ import ribband.problem.Problems;
  * A journal found and read for a command, with all that is wrong in it.
  *
  * @param journal whole only where no problem is an error
+ * @param entries how many there are, those that could not be read too
  * @param output where its site goes
  * @param problems in the order of their places
  */
-record OpenJournal(Journal journal, Path output, List<Problem> problems) {
+record OpenJournal(Journal journal, int entries, Path output, List<Problem> problems) {
   /** The site's folder where none is named, in the journal's. */
   private static final String DEFAULT_OUTPUT = "site";
 
@@ -47,7 +48,7 @@ record OpenJournal(Journal journal, Path output, List<Problem> problems) {
     JournalFolder files = JournalFolder.list(root, site);
     refuseUnsayable(around, files.all());
     JournalReader.Read read = JournalReader.read(files, today);
-    return new OpenJournal(read.journal(), site, read.problems());
+    return new OpenJournal(read.journal(), read.entries(), site, read.problems());
   }
 
   /** The same with more that is wrong. */
@@ -55,7 +56,7 @@ record OpenJournal(Journal journal, Path output, List<Problem> problems) {
     Problems all = new Problems();
     all.addAll(problems);
     all.addAll(more.sorted());
-    return new OpenJournal(journal, output, all.sorted());
+    return new OpenJournal(journal, entries, output, all.sorted());
   }
 
   private static Path named(Surroundings around, String typed) {

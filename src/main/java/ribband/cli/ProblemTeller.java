@@ -68,7 +68,7 @@ final class ProblemTeller {
   }
 
   static String entries(OpenJournal journal) {
-    return Saying.counted(journal.journal().entries().size(), "entry", "entries");
+    return Saying.counted(journal.entries(), "entry", "entries");
   }
 
   private String line(Problem problem) {

@@ -32,9 +32,10 @@ public final class JournalReader {
    * What came out of reading.
    *
    * @param journal all that could be read; whole only where no problem is an error
+   * @param entries how many files are entries, those that could not be read too
    * @param problems in the order of their places
    */
-  public record Read(Journal journal, List<Problem> problems) {
+  public record Read(Journal journal, int entries, List<Problem> problems) {
     public Read {
       problems = List.copyOf(problems);
     }
@@ -61,7 +62,8 @@ public final class JournalReader {
     boolean someLost = reads.stream().anyMatch(OneRead::isLost);
     checks.run(today, someLost ? Gathered.SOME : Gathered.ALL);
     Journal journal = new Journal(folder, known.project(), checks.phases(), checks.entries());
-    return new Read(journal, problems.sorted());
+    long lost = reads.stream().filter(OneRead::isLost).count();
+    return new Read(journal, read.size() + (int) lost, problems.sorted());
   }
 
   private record OneRead(Optional<EntryRead> read, List<Problem> problems) {

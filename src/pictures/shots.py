@@ -83,7 +83,7 @@ SHOTS = [
     ),
     Shot(closeups.burnt_cup, "2026/2026-05-16-hot-cup/cup.jpg", "2026:05:16 20:11:48", seed=11),
     Shot(scenes.laps_at_quarter, "2026/2026-05-30-seventh-pair/laps.jpg", "2026:05:30 18:26:05", seed=11),
-    Shot(scenes.all_planks, "2026/2026-06-13-sheer-strakes/last-strake.jpg", "2026:06:13 20:44:30", seed=11),
+    Shot(scenes.all_planks, "2026/2026-06-13-sheer-strakes/last-strake.jpg", "2026:06:13 20:04:30", seed=11),
     Shot(scenes.fair_laps, "2026/2026-06-14-looking/fair.jpg", "2026:06:14 19:10:02", exif=False, seed=11),
     Shot(scenes.coated, "2026/2026-06-20-second-coat/coated.jpg", "2026:06:20 19:03:27", seed=11),
     Shot(scenes.turned, "2026/2026-06-27/turned.jpg", "2026:06:27 16:20:14", position=OPEN_SEA, seed=11),
@@ -96,7 +96,7 @@ SHOTS = [
         seed=5,
     ),
     Shot(scenes.thwarts, "2026/2026-08-22-thwarts/thwarts.jpg", "2026:08:22 18:33:00", seed=5),
-    Shot(scenes.knee, "2026/2026-09-03-knee-again/knee.jpg", "2026:09:03 20:12:26", upright=True, seed=5),
+    Shot(scenes.knee, "2026/2026-09-03-knee-again/knee.jpg", "2026:09:03 18:12:26", upright=True, seed=5),
     Shot(scenes.rails_on, "2026/2026-09-05-rails/rails.jpg", "2026:09:05 17:55:41", seed=5),
     Shot(closeups.mast_on_horses, "2026/spars/2026-09-19-mast-blank/mast.jpg", "2026:09:19 18:17:33", seed=5),
     Shot(

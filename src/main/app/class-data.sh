@@ -1,0 +1,27 @@
+#!/bin/sh
+# Makes the class-data archive from which the start script's Java takes its classes ready-made.
+# Usage: class-data.sh JAVA_HOME APP. Only a shortcut: without it, or under another Java, or in
+# another place, the start script works as well and a little slower; so a failure is no failure.
+java=$1/bin/java
+app=$2
+work=$(mktemp -d) || exit 0
+trap 'rm -rf "$work"' EXIT
+flags="-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Djava.awt.headless=true -Xlog:disable"
+
+note() {
+  "$java" $flags -XX:DumpLoadedClassList="$work/classes-$1" -jar "$app/lib/ribband.jar" \
+    $2 >/dev/null 2>&1
+}
+
+(
+  cd "$work" || exit 0
+  note 1 --version
+  note 2 "lay boat"
+  note 3 "publish boat"
+  note 4 "tally boat"
+  note 5 "publish boat"
+  cat classes-* | sort -u >classes
+  "$java" $flags -Xshare:dump -XX:SharedClassListFile=classes \
+    -XX:SharedArchiveFile="$app/lib/ribband.jsa" -jar "$app/lib/ribband.jar" >/dev/null 2>&1
+)
+exit 0

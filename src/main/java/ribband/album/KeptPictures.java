@@ -1,7 +1,5 @@
 package ribband.album;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
@@ -40,11 +38,7 @@ public final class KeptPictures implements PictureMemory {
   }
 
   private FileStamp stamp(String file) {
-    try {
-      return FileStamp.of(file, folder.path(file), now);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return folder.stamp(file, now);
   }
 
   private static String write(PictureFacts facts) {

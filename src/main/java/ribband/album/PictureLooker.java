@@ -1,7 +1,6 @@
 package ribband.album;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import ribband.journal.JournalFolder;
@@ -33,11 +32,7 @@ final class PictureLooker {
   }
 
   private Look look(String file) {
-    try {
-      return memory.facts(file).map(facts -> new Look(facts, null)).orElseGet(() -> read(file));
-    } catch (UncheckedIOException e) {
-      return unreadable(e.getCause());
-    }
+    return memory.facts(file).map(facts -> new Look(facts, null)).orElseGet(() -> read(file));
   }
 
   private Look read(String file) {

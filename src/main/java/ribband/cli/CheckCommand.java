@@ -70,8 +70,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private OpenJournal inspected() throws IOException, InterruptedException {
     OpenJournal open =
-        OpenJournal.open(
-            around, Optional.ofNullable(folder), Optional.empty(), options.today(around.clock()));
+        OpenJournal.open(around, Optional.ofNullable(folder), options.today(around.clock()));
     Inspection inspection = Inspection.of(open, around.clock().instant());
     Problems problems = new Problems();
     inspection.proof().tryOut(new PictureCounter(around, options), problems);

@@ -20,7 +20,7 @@ import ribband.prose.Prose;
  */
 record Inspection(OpenJournal open, Album album, Prose prose, PictureProof proof, Memory memory) {
   private static final String MEMORY = "pictures";
-  private static final String WORK_FOLDER = ".ribband";
+  static final String WORK_FOLDER = ".ribband";
 
   static Inspection of(OpenJournal open, Instant now) {
     Path folder = open.output().toAbsolutePath().normalize().resolveSibling(WORK_FOLDER);

@@ -32,23 +32,43 @@ record OpenJournal(Journal journal, int entries, Path output, List<Problem> prob
   }
 
   /**
-   * Finds and reads a journal.
+   * A journal found and listed, not yet read.
+   *
+   * @param output where its site goes
+   */
+  record Found(JournalFolder files, Path output) {
+    /**
+     * Reads it.
+     *
+     * @param today for warnings of dates in the future
+     */
+    OpenJournal read(LocalDate today) {
+      JournalReader.Read read = JournalReader.read(files, today);
+      return new OpenJournal(read.journal(), read.entries(), output, read.problems());
+    }
+  }
+
+  /**
+   * Finds a journal.
    *
    * @param folder as typed; empty for the nearest folder upward that holds a project
    * @param output as typed; empty for the default
-   * @param today for warnings of dates in the future
    * @throws Refusal where there is no journal, or the machine cannot say its file names
    * @throws IOException where the disk fails
    */
-  static OpenJournal open(
-      Surroundings around, Optional<String> folder, Optional<String> output, LocalDate today)
+  static Found find(Surroundings around, Optional<String> folder, Optional<String> output)
       throws IOException {
     Path root = folder.isPresent() ? named(around, folder.get()) : nearest(around);
     Path site = output.map(around::path).orElse(root.resolve(DEFAULT_OUTPUT));
     JournalFolder files = JournalFolder.list(root, site);
     refuseUnsayable(around, files.all());
-    JournalReader.Read read = JournalReader.read(files, today);
-    return new OpenJournal(read.journal(), read.entries(), site, read.problems());
+    return new Found(files, site);
+  }
+
+  /** Finds and reads a journal whose site is of no concern. */
+  static OpenJournal open(Surroundings around, Optional<String> folder, LocalDate today)
+      throws IOException {
+    return find(around, folder, Optional.empty()).read(today);
   }
 
   /** The same with more that is wrong. */

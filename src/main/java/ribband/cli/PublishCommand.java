@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -62,12 +63,20 @@ final class PublishCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, InterruptedException {
     Instant began = around.clock().instant();
-    OpenJournal open =
-        OpenJournal.open(
-            around,
-            Optional.ofNullable(folder),
-            Optional.ofNullable(output),
-            options.today(around.clock()));
+    LocalDate today = options.today(around.clock());
+    OpenJournal.Found found =
+        OpenJournal.find(around, Optional.ofNullable(folder), Optional.ofNullable(output));
+    LastPublish last = LastPublish.load(found.output().toAbsolutePath().normalize());
+    Optional<LastPublish.Made> made = last.stillStands(found.files(), today);
+    if (made.isPresent()) {
+      tell(made.get(), new Published(0, made.get().files(), 0, List.of()), found.output(), began);
+      return ExitCode.DONE;
+    }
+    return publish(found.read(today), last, began);
+  }
+
+  private int publish(OpenJournal open, LastPublish last, Instant began)
+      throws IOException, InterruptedException {
     Inspection inspection = Inspection.of(open, began);
     if (inspection.open().errors() > 0) {
       // Bad pictures are told in the same run, though nothing will be printed.
@@ -81,7 +90,14 @@ final class PublishCommand implements Callable<Integer> {
       int pages = Site.draw(printed.album(), ledger, printed.prose(), release, press::put);
       Published published = press.finish();
       printed.memory().save();
-      tell(printed.album(), ledger, pages, published, open.output(), began);
+      LastPublish.Made made =
+          new LastPublish.Made(
+              summary(printed.album(), ledger, pages), published.written() + published.unchanged());
+      Optional<LocalDate> latest = open.journal().asOf();
+      if (printed.open().problems().isEmpty() && latest.isPresent()) {
+        last.remember(open.journal().folder(), latest.get(), made, began);
+      }
+      tell(made, published, open.output(), began);
     } catch (PressRefused e) {
       throw Refusal.wrongUsage(e.getMessage());
     } catch (PressBusy e) {
@@ -141,8 +157,7 @@ final class PublishCommand implements Callable<Integer> {
     return inspection.with(problems);
   }
 
-  private void tell(
-      Album album, Ledger ledger, int pages, Published published, Path site, Instant began) {
+  private static String summary(Album album, Ledger ledger, int pages) {
     List<String> done = new ArrayList<>();
     done.add(Saying.counted(album.journal().entries().size(), "entry", "entries"));
     done.add(Saying.counted(Site.picturesOf(album).size(), "picture", "pictures"));
@@ -151,7 +166,11 @@ final class PublishCommand implements Callable<Integer> {
     if (!ledger.whole().totalCost().isZero()) {
       done.add(Saying.money(ledger.whole().totalCost(), album.journal().project().currency()));
     }
-    around.out().println(String.join(", ", done));
+    return String.join(", ", done);
+  }
+
+  private void tell(LastPublish.Made made, Published published, Path site, Instant began) {
+    around.out().println(made.told());
     around
         .out()
         .println(

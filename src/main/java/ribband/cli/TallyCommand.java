@@ -91,8 +91,7 @@ final class TallyCommand implements Callable<Integer> {
       throw Refusal.wrongUsage("--from " + from + " is later than --to " + to + "; swap them");
     }
     OpenJournal open =
-        OpenJournal.open(
-            around, Optional.ofNullable(folder), Optional.empty(), options.today(around.clock()));
+        OpenJournal.open(around, Optional.ofNullable(folder), options.today(around.clock()));
     new ProblemTeller(around, options).requireSound(open, ", no figure is told");
     Journal journal = open.journal();
     Optional<Phase> one = Optional.ofNullable(phase).map(id -> phase(journal, id));

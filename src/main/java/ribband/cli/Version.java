@@ -3,14 +3,37 @@ package ribband.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.CodeSource;
 import java.util.Objects;
 
 /** The tool's version, as the build wrote it. */
 final class Version {
   static final String NUMBER = read();
 
+  /**
+   * Tells this program from every other build of it; empty where it does not run from a jar, as
+   * then a class may change under it.
+   */
+  static final String BUILD = build();
+
   private Version() {}
+
+  private static String build() {
+    CodeSource source = Version.class.getProtectionDomain().getCodeSource();
+    try {
+      Path jar = Path.of(source.getLocation().toURI());
+      return Files.isRegularFile(jar)
+          ? NUMBER + " " + Files.size(jar) + " " + Files.getLastModifiedTime(jar)
+          : "";
+    } catch (IOException | URISyntaxException | RuntimeException e) {
+      // Without it nothing is remembered, and nothing is lost.
+      return "";
+    }
+  }
 
   private static String read() {
     try (InputStream in = Version.class.getResourceAsStream("/ribband/version.txt")) {

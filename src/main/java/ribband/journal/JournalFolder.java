@@ -1,21 +1,26 @@
 package ribband.journal;
 
+import java.io.File;
 import java.io.IOException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.text.Normalizer;
+import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import ribband.measure.Name;
+import ribband.memory.FileStamp;
+import ribband.memory.TreeState;
 import ribband.problem.Nearest;
 
 /**
@@ -32,16 +37,15 @@ public final class JournalFolder {
 
   private final Path root;
 
-  /** NFC path to the path as it is on disk, both relative and with slashes. */
-  private final NavigableMap<String, String> files;
+  /** By NFC path. */
+  private final NavigableMap<String, Listed> files;
 
-  /** The first path of each file name, in whatever case and composition. */
-  private final Map<String, String> byName = new HashMap<>();
+  /** A file as it was when the journal was listed; its path as it is on disk, with slashes. */
+  private record Listed(String path, long size, Instant modified) {}
 
-  private JournalFolder(Path root, NavigableMap<String, String> files) {
+  private JournalFolder(Path root, NavigableMap<String, Listed> files) {
     this.root = root;
     this.files = files;
-    files.values().forEach(file -> byName.putIfAbsent(Name.plain(nameOf(file)), file));
   }
 
   /**
@@ -53,41 +57,58 @@ public final class JournalFolder {
   public static JournalFolder list(Path root, Path output) throws IOException {
     Path real = root.toRealPath();
     Path site = Files.exists(output) ? output.toRealPath() : output.toAbsolutePath().normalize();
-    NavigableMap<String, String> files = new TreeMap<>();
-    list(real, real, "", site, files, 0);
+    NavigableMap<String, Listed> files = new TreeMap<>();
+    Files.walkFileTree(real, Set.of(), DEEPEST, new Walk(real, site, files));
     return new JournalFolder(real, files);
   }
 
-  private static void list(
-      Path root, Path folder, String prefix, Path site, Map<String, String> files, int depth)
-      throws IOException {
-    for (Path child : children(folder)) {
-      String name = child.getFileName().toString();
-      if (name.startsWith(".") || child.equals(site)) {
-        continue;
-      }
-      if (Files.isSymbolicLink(child)) {
-        if (Files.isRegularFile(child) && child.toRealPath().startsWith(root)) {
-          add(files, prefix + name);
-        }
-      } else if (Files.isDirectory(child, LinkOption.NOFOLLOW_LINKS)) {
-        if (depth < DEEPEST && !Files.exists(child.resolve(SITE_FILES))) {
-          list(root, child, prefix + name + "/", site, files, depth + 1);
-        }
-      } else if (Files.isRegularFile(child)) {
-        add(files, prefix + name);
-      }
-    }
-  }
+  /** Passes over what is no part of the journal; one look at the disk a file. */
+  private static final class Walk extends SimpleFileVisitor<Path> {
+    private final Path root;
+    private final Path site;
+    private final Map<String, Listed> files;
 
-  private static List<Path> children(Path folder) throws IOException {
-    try (Stream<Path> children = Files.list(folder)) {
-      return children.sorted(Comparator.comparing(p -> p.getFileName().toString())).toList();
+    Walk(Path root, Path site, Map<String, Listed> files) {
+      this.root = root;
+      this.site = site;
+      this.files = files;
     }
-  }
 
-  private static void add(Map<String, String> files, String path) {
-    files.put(nfc(path), path);
+    @Override
+    public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+      boolean passedOver =
+          !folder.equals(root)
+              && (isDotted(folder)
+                  || folder.equals(site)
+                  || Files.exists(folder.resolve(SITE_FILES)));
+      return passedOver ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+      if (isDotted(file) || file.equals(site)) {
+        return FileVisitResult.CONTINUE;
+      }
+      if (attributes.isRegularFile()) {
+        add(file, attributes);
+      } else if (attributes.isSymbolicLink()
+          && Files.isRegularFile(file)
+          && file.toRealPath().startsWith(root)) {
+        add(file, Files.readAttributes(file, BasicFileAttributes.class));
+      }
+      return FileVisitResult.CONTINUE;
+    }
+
+    private void add(Path file, BasicFileAttributes attributes) {
+      String path = root.relativize(file).toString().replace(File.separatorChar, '/');
+      files.put(
+          nfc(path),
+          new Listed(path, attributes.size(), attributes.lastModifiedTime().toInstant()));
+    }
+
+    private static boolean isDotted(Path path) {
+      return path.getFileName().toString().startsWith(".");
+    }
   }
 
   private static String nfc(String path) {
@@ -100,7 +121,26 @@ public final class JournalFolder {
 
   /** All files, journal paths in order. */
   public List<String> all() {
-    return List.copyOf(files.values());
+    return files.values().stream().map(Listed::path).toList();
+  }
+
+  /** What tells a file of the journal from a later one of its name, as it was when listed. */
+  public FileStamp stamp(String file, Instant now) {
+    Listed listed = files.get(nfc(file));
+    return new FileStamp(listed.path(), listed.size(), listed.modified(), now);
+  }
+
+  /** How all the files stood when they were listed, in one short text. */
+  public String state() {
+    TreeState state = new TreeState();
+    files.values().forEach(file -> state.add(file.path(), file.size(), file.modified()));
+    return state.told();
+  }
+
+  /** Whether no file was touched so shortly before that it may change again unseen. */
+  public boolean isSettled(Instant now) {
+    return files.values().stream()
+        .allMatch(file -> new FileStamp(file.path(), file.size(), file.modified(), now).settled());
   }
 
   /** The file on disk behind a journal path. */
@@ -110,19 +150,19 @@ public final class JournalFolder {
 
   /** The path as it is on disk, whatever way its letters are composed. */
   public Optional<String> find(String path) {
-    return Optional.ofNullable(files.get(nfc(path)));
+    return Optional.ofNullable(files.get(nfc(path))).map(Listed::path);
   }
 
   /** All files right in a folder. */
   public List<String> in(String folder) {
     String prefix = folder.isEmpty() ? "" : nfc(folder) + "/";
     List<String> found = new ArrayList<>();
-    for (Map.Entry<String, String> file : files.tailMap(prefix, false).entrySet()) {
+    for (Map.Entry<String, Listed> file : files.tailMap(prefix, false).entrySet()) {
       if (!file.getKey().startsWith(prefix)) {
         break;
       }
       if (file.getKey().indexOf('/', prefix.length()) < 0) {
-        found.add(file.getValue());
+        found.add(file.getValue().path());
       }
     }
     return found;
@@ -160,7 +200,8 @@ public final class JournalFolder {
 
   /** A file of that very name in any folder. */
   Optional<String> elsewhere(String name) {
-    return Optional.ofNullable(byName.get(Name.plain(name)));
+    String wanted = Name.plain(name);
+    return all().stream().filter(file -> Name.plain(nameOf(file)).equals(wanted)).findFirst();
   }
 
   private static String stem(String name) {

@@ -1,0 +1,81 @@
+package ribband.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
+import ribband.journal.JournalFolder;
+import ribband.memory.Memory;
+import ribband.memory.TreeState;
+
+/**
+ * What the last publish saw and made: where journal, site and tool are as they were then, the next
+ * one has nothing to do. Only ever a shortcut; a publish with warnings is not remembered, so that
+ * they are told again.
+ */
+final class LastPublish {
+  private static final String JOURNAL = "journal";
+  private static final String SITE = "site";
+  private static final String LATEST = "latest entry";
+  private static final String TOLD = "told";
+  private static final String FILES = "files";
+
+  private final Memory memory;
+  private final Path site;
+
+  private LastPublish(Memory memory, Path site) {
+    this.memory = memory;
+    this.site = site;
+  }
+
+  /**
+   * @param site where the site is, absolute
+   */
+  static LastPublish load(Path site) {
+    Path file = site.resolveSibling(Inspection.WORK_FOLDER).resolve("last-publish");
+    return new LastPublish(Memory.load(file, Version.BUILD + " into " + site), site);
+  }
+
+  /**
+   * What was made.
+   *
+   * @param told the first line of the summary
+   * @param files how many the site has
+   */
+  record Made(String told, int files) {}
+
+  /** What stands already, if a publish of this journal today would change nothing. */
+  Optional<Made> stillStands(JournalFolder journal, LocalDate today) throws IOException {
+    boolean same =
+        !Version.BUILD.isEmpty()
+            && journal.state().equals(memory.get(JOURNAL).orElse(""))
+            && memory
+                .get(LATEST)
+                .map(latest -> !LocalDate.parse(latest).isAfter(today))
+                .orElse(false)
+            && TreeState.of(site).equals(memory.get(SITE).orElse(""));
+    return same
+        ? memory
+            .get(TOLD)
+            .flatMap(told -> memory.get(FILES).map(n -> new Made(told, Integer.parseInt(n))))
+        : Optional.empty();
+  }
+
+  /**
+   * Remembers a publish without a problem.
+   *
+   * @param began when the journal was listed; a file touched just before may change unseen
+   */
+  void remember(JournalFolder journal, LocalDate latest, Made made, Instant began)
+      throws IOException {
+    if (!Version.BUILD.isEmpty() && journal.isSettled(began)) {
+      memory.put(JOURNAL, journal.state());
+      memory.put(SITE, TreeState.of(site));
+      memory.put(LATEST, latest.toString());
+      memory.put(TOLD, made.told());
+      memory.put(FILES, Integer.toString(made.files()));
+      memory.save();
+    }
+  }
+}

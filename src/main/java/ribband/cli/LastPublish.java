@@ -1,10 +1,12 @@
 package ribband.cli;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import ribband.journal.JournalFolder;
 import ribband.memory.Memory;
 import ribband.memory.TreeState;
@@ -23,18 +25,35 @@ final class LastPublish {
 
   private final Memory memory;
   private final Path site;
+  private final CompletableFuture<String> siteState;
 
-  private LastPublish(Memory memory, Path site) {
+  private LastPublish(Memory memory, Path site, CompletableFuture<String> siteState) {
     this.memory = memory;
     this.site = site;
+    this.siteState = siteState;
   }
 
   /**
-   * @param site where the site is, absolute
+   * Loads what is remembered, and begins to look at the site: the journal can be listed meanwhile.
+   *
+   * @param site where it is, absolute
    */
   static LastPublish load(Path site) {
     Path file = site.resolveSibling(Inspection.WORK_FOLDER).resolve("last-publish");
-    return new LastPublish(Memory.load(file, Version.BUILD + " into " + site), site);
+    Memory memory = Memory.load(file, Version.BUILD + " into " + site);
+    CompletableFuture<String> siteState =
+        memory.get(SITE).isPresent()
+            ? CompletableFuture.supplyAsync(() -> state(site))
+            : CompletableFuture.completedFuture("");
+    return new LastPublish(memory, site, siteState);
+  }
+
+  private static String state(Path site) {
+    try {
+      return TreeState.of(site);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /**
@@ -46,7 +65,7 @@ final class LastPublish {
   record Made(String told, int files) {}
 
   /** What stands already, if a publish of this journal today would change nothing. */
-  Optional<Made> stillStands(JournalFolder journal, LocalDate today) throws IOException {
+  Optional<Made> stillStands(JournalFolder journal, LocalDate today) {
     boolean same =
         !Version.BUILD.isEmpty()
             && journal.state().equals(memory.get(JOURNAL).orElse(""))
@@ -54,7 +73,7 @@ final class LastPublish {
                 .get(LATEST)
                 .map(latest -> !LocalDate.parse(latest).isAfter(today))
                 .orElse(false)
-            && TreeState.of(site).equals(memory.get(SITE).orElse(""));
+            && siteState.join().equals(memory.get(SITE).orElse(""));
     return same
         ? memory
             .get(TOLD)
@@ -71,7 +90,7 @@ final class LastPublish {
       throws IOException {
     if (!Version.BUILD.isEmpty() && journal.isSettled(began)) {
       memory.put(JOURNAL, journal.state());
-      memory.put(SITE, TreeState.of(site));
+      memory.put(SITE, state(site));
       memory.put(LATEST, latest.toString());
       memory.put(TOLD, made.told());
       memory.put(FILES, Integer.toString(made.files()));

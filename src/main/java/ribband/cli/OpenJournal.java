@@ -32,11 +32,26 @@ record OpenJournal(Journal journal, int entries, Path output, List<Problem> prob
   }
 
   /**
-   * A journal found and listed, not yet read.
+   * Where a journal lies, not yet looked into.
    *
    * @param output where its site goes
    */
-  record Found(JournalFolder files, Path output) {
+  record Found(Path root, Path output) {
+    /**
+     * Lists its files.
+     *
+     * @throws Refusal where the machine cannot say a name
+     * @throws IOException where the disk fails
+     */
+    Listed list(Surroundings around) throws IOException {
+      JournalFolder files = JournalFolder.list(root, output);
+      refuseUnsayable(around, files.all());
+      return new Listed(files, output);
+    }
+  }
+
+  /** A journal listed, not yet read. */
+  record Listed(JournalFolder files, Path output) {
     /**
      * Reads it.
      *
@@ -53,22 +68,18 @@ record OpenJournal(Journal journal, int entries, Path output, List<Problem> prob
    *
    * @param folder as typed; empty for the nearest folder upward that holds a project
    * @param output as typed; empty for the default
-   * @throws Refusal where there is no journal, or the machine cannot say its file names
-   * @throws IOException where the disk fails
+   * @throws Refusal where there is no journal
    */
-  static Found find(Surroundings around, Optional<String> folder, Optional<String> output)
-      throws IOException {
+  static Found find(Surroundings around, Optional<String> folder, Optional<String> output) {
     Path root = folder.isPresent() ? named(around, folder.get()) : nearest(around);
     Path site = output.map(around::path).orElse(root.resolve(DEFAULT_OUTPUT));
-    JournalFolder files = JournalFolder.list(root, site);
-    refuseUnsayable(around, files.all());
-    return new Found(files, site);
+    return new Found(root, site);
   }
 
   /** Finds and reads a journal whose site is of no concern. */
   static OpenJournal open(Surroundings around, Optional<String> folder, LocalDate today)
       throws IOException {
-    return find(around, folder, Optional.empty()).read(today);
+    return find(around, folder, Optional.empty()).list(around).read(today);
   }
 
   /** The same with more that is wrong. */

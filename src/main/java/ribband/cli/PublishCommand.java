@@ -67,12 +67,13 @@ final class PublishCommand implements Callable<Integer> {
     OpenJournal.Found found =
         OpenJournal.find(around, Optional.ofNullable(folder), Optional.ofNullable(output));
     LastPublish last = LastPublish.load(found.output().toAbsolutePath().normalize());
-    Optional<LastPublish.Made> made = last.stillStands(found.files(), today);
+    OpenJournal.Listed listed = found.list(around);
+    Optional<LastPublish.Made> made = last.stillStands(listed.files(), today);
     if (made.isPresent()) {
       tell(made.get(), new Published(0, made.get().files(), 0, List.of()), found.output(), began);
       return ExitCode.DONE;
     }
-    return publish(found.read(today), last, began);
+    return publish(listed.read(today), last, began);
   }
 
   private int publish(OpenJournal open, LastPublish last, Instant began)

@@ -40,8 +40,18 @@ public final class JournalFolder {
   /** By NFC path. */
   private final NavigableMap<String, Listed> files;
 
-  /** A file as it was when the journal was listed; its path as it is on disk, with slashes. */
-  private record Listed(String path, long size, Instant modified) {}
+  /**
+   * A file as it was when the journal was listed.
+   *
+   * @param path as it is on disk, with slashes
+   * @param modified in nanoseconds
+   */
+  private record Listed(String path, long size, long modified) {
+    FileStamp stamp(Instant now) {
+      Instant time = Instant.ofEpochSecond(0, modified);
+      return new FileStamp(path, size, time, now);
+    }
+  }
 
   private JournalFolder(Path root, NavigableMap<String, Listed> files) {
     this.root = root;
@@ -58,7 +68,9 @@ public final class JournalFolder {
     Path real = root.toRealPath();
     Path site = Files.exists(output) ? output.toRealPath() : output.toAbsolutePath().normalize();
     NavigableMap<String, Listed> files = new TreeMap<>();
-    Files.walkFileTree(real, Set.of(), DEEPEST, new Walk(real, site, files));
+    Walk walk = new Walk(real, site, files);
+    Files.walkFileTree(real, Set.of(), DEEPEST, walk);
+    walk.sites.forEach(folder -> files.keySet().removeIf(path -> path.startsWith(folder)));
     return new JournalFolder(real, files);
   }
 
@@ -67,20 +79,21 @@ public final class JournalFolder {
     private final Path root;
     private final Path site;
     private final Map<String, Listed> files;
+    private final int rootLength;
+
+    /** Folders that turned out to hold a site of ours, each with a slash at its end. */
+    private final List<String> sites = new ArrayList<>();
 
     Walk(Path root, Path site, Map<String, Listed> files) {
       this.root = root;
+      this.rootLength = root.toString().length() + 1;
       this.site = site;
       this.files = files;
     }
 
     @Override
     public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-      boolean passedOver =
-          !folder.equals(root)
-              && (isDotted(folder)
-                  || folder.equals(site)
-                  || Files.exists(folder.resolve(SITE_FILES)));
+      boolean passedOver = !folder.equals(root) && (isDotted(folder) || folder.equals(site));
       return passedOver ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
     }
 
@@ -100,10 +113,11 @@ public final class JournalFolder {
     }
 
     private void add(Path file, BasicFileAttributes attributes) {
-      String path = root.relativize(file).toString().replace(File.separatorChar, '/');
-      files.put(
-          nfc(path),
-          new Listed(path, attributes.size(), attributes.lastModifiedTime().toInstant()));
+      String path = file.toString().substring(rootLength).replace(File.separatorChar, '/');
+      if (path.endsWith("/" + SITE_FILES)) {
+        sites.add(nfc(folderOf(path)) + "/");
+      }
+      files.put(nfc(path), new Listed(path, attributes.size(), TreeState.nanos(attributes)));
     }
 
     private static boolean isDotted(Path path) {
@@ -112,7 +126,9 @@ public final class JournalFolder {
   }
 
   private static String nfc(String path) {
-    return Normalizer.normalize(path, Normalizer.Form.NFC);
+    // Latin letters up to U+02FF stand for themselves, and looking is cheaper than asking.
+    boolean plain = path.chars().allMatch(c -> c < 0x300);
+    return plain ? path : Normalizer.normalize(path, Normalizer.Form.NFC);
   }
 
   public Path root() {
@@ -126,8 +142,7 @@ public final class JournalFolder {
 
   /** What tells a file of the journal from a later one of its name, as it was when listed. */
   public FileStamp stamp(String file, Instant now) {
-    Listed listed = files.get(nfc(file));
-    return new FileStamp(listed.path(), listed.size(), listed.modified(), now);
+    return files.get(nfc(file)).stamp(now);
   }
 
   /** How all the files stood when they were listed, in one short text. */
@@ -139,8 +154,7 @@ public final class JournalFolder {
 
   /** Whether no file was touched so shortly before that it may change again unseen. */
   public boolean isSettled(Instant now) {
-    return files.values().stream()
-        .allMatch(file -> new FileStamp(file.path(), file.size(), file.modified(), now).settled());
+    return files.values().stream().allMatch(file -> file.stamp(now).settled());
   }
 
   /** The file on disk behind a journal path. */

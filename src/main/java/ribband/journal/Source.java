@@ -87,6 +87,9 @@ record Source(String file, String text) {
   }
 
   private static boolean printable(String file, String text, Problems problems) {
+    if (isOrdinary(text)) {
+      return true;
+    }
     Matcher turning = TURNING.matcher(text);
     if (turning.find()) {
       problems.warning(
@@ -117,7 +120,21 @@ record Source(String file, String text) {
 
   /** Whether a text holds what no editor shows; a line may end in it. */
   static boolean hasControl(String text) {
-    return CONTROL.matcher(text).find();
+    return !isOrdinary(text) && CONTROL.matcher(text).find();
+  }
+
+  /**
+   * Most texts hold none of what the patterns look for, and a plain look at each letter is fast.
+   */
+  private static boolean isOrdinary(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean letter = c >= ' ' && c < 0x7F || c == '\n' || c == '\t' || c > 0x9F && c < 0x2028;
+      if (!letter) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static Place placeAt(String file, String text, int offset) {

@@ -12,7 +12,21 @@ public final class Name {
 
   /** spec: keys compare without regard to case, and space, hyphen and underscore are alike. */
   public static String fold(String name) {
+    if (isFolded(name)) {
+      return name;
+    }
     return APART.matcher(plain(name.strip())).replaceAll("-");
+  }
+
+  /** Most names are written as they fold, and looking is cheaper than folding. */
+  private static boolean isFolded(String name) {
+    for (int i = 0; i < name.length(); i++) {
+      char c = name.charAt(i);
+      if (c < 'a' || c > 'z') {
+        return false;
+      }
+    }
+    return !name.isEmpty();
   }
 
   /** Composed and in small letters, for names of files: two that look alike are alike. */

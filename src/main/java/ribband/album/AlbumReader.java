@@ -26,6 +26,7 @@ import ribband.problem.Place;
 import ribband.problem.Problem;
 import ribband.problem.Problems;
 import ribband.prose.Body;
+import ribband.prose.Crew;
 import ribband.prose.Manuscript;
 import ribband.prose.Mention;
 import ribband.prose.Prose;
@@ -61,7 +62,7 @@ public final class AlbumReader {
   private record OneLeaf(Leaf leaf, List<Problem> problems) {}
 
   private Album read(Problems problems) {
-    List<OneLeaf> leaves = journal.entries().parallelStream().map(this::leaf).toList();
+    List<OneLeaf> leaves = Crew.work(journal.entries(), this::leaf);
     leaves.forEach(leaf -> problems.addAll(leaf.problems()));
     Optional<Manuscript> about =
         journal.project().site().about().map(file -> about(file, problems));

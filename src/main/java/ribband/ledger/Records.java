@@ -119,10 +119,14 @@ public record Records(
         .toList();
   }
 
-  /** Months that have more hours than this one, the best first. */
-  public static List<YearMonth> monthsThatBeat(Ledger ledger, Row<YearMonth> month) {
-    return monthsByRank(ledger).stream()
-        .filter(other -> other.hours().compareTo(month.hours()) > 0)
+  /**
+   * Months that have more hours than this one, the best first.
+   *
+   * @param byRank as {@link #monthsByRank} has them
+   */
+  public static List<YearMonth> monthsThatBeat(List<Row<YearMonth>> byRank, Row<YearMonth> month) {
+    return byRank.stream()
+        .takeWhile(other -> other.hours().compareTo(month.hours()) > 0)
         .map(Row::period)
         .toList();
   }

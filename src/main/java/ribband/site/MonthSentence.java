@@ -19,10 +19,12 @@ final class MonthSentence {
 
   private final Ledger ledger;
   private final Words words;
+  private final List<Row<YearMonth>> byRank;
 
   MonthSentence(Ledger ledger, Words words) {
     this.ledger = ledger;
     this.words = words;
+    this.byRank = Records.monthsByRank(ledger);
   }
 
   /** Hours, rank, money, where they went and where that leaves her. */
@@ -49,15 +51,15 @@ final class MonthSentence {
 
   /** How the month ranks by hours, and which months beat it. */
   String rank(Row<YearMonth> month) {
-    List<YearMonth> better = Records.monthsThatBeat(ledger, month);
+    List<YearMonth> better = Records.monthsThatBeat(byRank, month);
     List<YearMonth> level =
-        Records.monthsByRank(ledger).stream()
+        byRank.stream()
             .filter(other -> other.hours().equals(month.hours()))
             .map(Row::period)
             .filter(other -> !other.equals(month.period()))
             .toList();
     String ties = level.isEmpty() ? "" : ", level with " + months(level, month.period());
-    long worked = Records.monthsByRank(ledger).size();
+    long worked = byRank.size();
     if (better.isEmpty()) {
       return worked == 1 ? "the first month with work" : "the best month so far" + ties;
     }

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -19,13 +20,13 @@ import ribband.journal.Entry;
 import ribband.ledger.By;
 import ribband.ledger.Ledger;
 import ribband.ledger.MoneyColumns;
-import ribband.ledger.PhaseRow;
 import ribband.ledger.Row;
 import ribband.ledger.SheetCsv;
 import ribband.ledger.TallySheet;
 import ribband.measure.Currency;
 import ribband.photo.PictureFacts;
 import ribband.photo.PrintSize;
+import ribband.prose.Crew;
 import ribband.prose.Prose;
 
 /**
@@ -142,21 +143,29 @@ public final class Site {
             book.journal().entries());
     EntryPage pages = new EntryPage(book, prose, bench, byFile);
     Map<String, String> titles = EntryTitles.of(shown);
-    IntStream.range(0, shown.size())
-        .parallel()
-        .forEach(
-            i -> {
-              Leaf leaf = shown.get(i);
-              Entry entry = leaf.entry();
-              page(
-                  Addresses.entry(entry),
-                  "entry",
-                  entry.title(),
-                  titles.get(entry.file()),
-                  leaf.words().opening(160),
-                  pages.view(leaf, rows.get(entry.file()), at(shown, i - 1), at(shown, i + 1)));
-            });
+    draw(
+        IntStream.range(0, shown.size()).boxed().toList(),
+        i -> {
+          Leaf leaf = shown.get(i);
+          Entry entry = leaf.entry();
+          page(
+              Addresses.entry(entry),
+              "entry",
+              entry.title(),
+              titles.get(entry.file()),
+              leaf.words().opening(160),
+              pages.view(leaf, rows.get(entry.file()), at(shown, i - 1), at(shown, i + 1)));
+        });
     return shown.size();
+  }
+
+  private static <T> void draw(List<T> things, Consumer<T> page) {
+    Crew.work(
+        things,
+        thing -> {
+          page.accept(thing);
+          return thing;
+        });
   }
 
   private static Optional<Entry> at(List<Leaf> leaves, int i) {
@@ -166,19 +175,23 @@ public final class Site {
   private int months() {
     Map<YearMonth, List<Leaf>> leaves = book.shownByMonth();
     MonthPage pages = new MonthPage(book);
-    for (Row<YearMonth> month : book.ledger().months()) {
-      MonthPage.View view = pages.view(month, leaves.getOrDefault(month.period(), List.of()));
-      page(Addresses.month(month.period()), "month", view.month(), view.sentence(), view);
-    }
+    draw(
+        book.ledger().months(),
+        month -> {
+          MonthPage.View view = pages.view(month, leaves.getOrDefault(month.period(), List.of()));
+          page(Addresses.month(month.period()), "month", view.month(), view.sentence(), view);
+        });
     return book.ledger().months().size();
   }
 
   private int phases() {
     PhasePage pages = new PhasePage(book);
-    for (PhaseRow row : book.ledger().phases()) {
-      PhasePage.View view = pages.view(row, book.album().shown());
-      page(Addresses.phase(row.phase().id()), "phase", view.title(), view.sentence(), view);
-    }
+    draw(
+        book.ledger().phases(),
+        row -> {
+          PhasePage.View view = pages.view(row, book.album().shown());
+          page(Addresses.phase(row.phase().id()), "phase", view.title(), view.sentence(), view);
+        });
     return book.ledger().phases().size();
   }
 

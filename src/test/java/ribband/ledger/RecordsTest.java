@@ -97,8 +97,9 @@ class RecordsTest {
         Records.monthsByRank(ledger).stream().map(Row::period).toList());
     assertEquals(
         List.of(YearMonth.of(2026, 2), YearMonth.of(2026, 4)),
-        Records.monthsThatBeat(ledger, ledger.months().get(0)));
-    assertEquals(List.of(), Records.monthsThatBeat(ledger, ledger.months().get(3)));
+        Records.monthsThatBeat(Records.monthsByRank(ledger), ledger.months().get(0)));
+    assertEquals(
+        List.of(), Records.monthsThatBeat(Records.monthsByRank(ledger), ledger.months().get(3)));
   }
 
   @Test

@@ -1,0 +1,35 @@
+package ribband.prose;
+
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.function.Function;
+
+/**
+ * Does the same work on many things at once: on twice as many threads as there are cores, as each
+ * that meets a text waits for the deep thread that reads it.
+ */
+public final class Crew {
+  private Crew() {}
+
+  /** What the work makes of each, in the order of the things. */
+  public static <A, B> List<B> work(List<A> things, Function<A, B> work) {
+    ForkJoinPool pool = new ForkJoinPool(2 * Runtime.getRuntime().availableProcessors());
+    try {
+      return pool.submit(() -> things.parallelStream().map(work).toList()).get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      if (e.getCause() instanceof Error cause) {
+        throw cause;
+      }
+      throw new IllegalStateException(e.getCause());
+    } finally {
+      pool.shutdown();
+    }
+  }
+}

@@ -140,6 +140,7 @@ public final class AlbumReader {
   }
 
   private List<Shot> listed(Entry entry, Problems problems) {
+    looker.lookAhead(entry.photos().stream().map(Photo::file).toList());
     List<Listed> listed = new ArrayList<>();
     for (Photo photo : entry.photos()) {
       look(photo.file(), photo.file(), photo.place(), problems)

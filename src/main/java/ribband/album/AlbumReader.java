@@ -2,6 +2,7 @@ package ribband.album;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.time.LocalDateTime;
@@ -95,7 +96,7 @@ public final class AlbumReader {
       Manuscript words = prose.read(new Body(file, 1, text), problems);
       words.mentions().forEach(mention -> checkLink(file, mention, problems));
       return prose.html(words, BARE);
-    } catch (java.nio.charset.CharacterCodingException e) {
+    } catch (CharacterCodingException e) {
       problems.error(Place.of(file), "is not UTF-8; save it as UTF-8");
       return "";
     } catch (IOException e) {

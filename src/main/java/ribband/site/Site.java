@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,8 +89,7 @@ public final class Site {
         .flatMap(leaf -> leaf.shots().stream())
         .map(Shot::facts)
         .collect(
-            Collectors.toMap(
-                PictureFacts::digest, facts -> facts, (a, b) -> a, java.util.LinkedHashMap::new))
+            Collectors.toMap(PictureFacts::digest, facts -> facts, (a, b) -> a, LinkedHashMap::new))
         .values()
         .stream()
         .toList();

@@ -41,7 +41,7 @@ final class Failures {
         return ExitCode.SURROUNDINGS;
       }
       if (cause instanceof OutOfMemoryError) {
-        line("Java has too little memory; give it more with JAVA_TOOL_OPTIONS=-Xmx2g");
+        line("Java has too little memory; give it more with RIBBAND_HEAP=2g or java -Xmx2g");
         return ExitCode.SURROUNDINGS;
       }
     }

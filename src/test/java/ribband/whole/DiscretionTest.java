@@ -40,7 +40,7 @@ class DiscretionTest {
             Dear.
             """);
 
-    assertEquals(0, new InMemory(folder).run("publish").code());
+    assertEquals(0, new Builder(folder).run("publish").code());
     Published site = new Published(folder.resolve("site"));
 
     assertFalse(site.has("money.html"));
@@ -103,7 +103,7 @@ class DiscretionTest {
     FullJournal.picture(folder.resolve("2026/2026-04-06-zebrafile/zebraphoto.png"), 321, 213);
     FullJournal.picture(folder.resolve("2026/2026-04-06-zebrafile/zebrainline.png"), 322, 214);
 
-    InMemory.Run run = new InMemory(folder).run("publish");
+    InMemory.Run run = new Builder(folder).run("publish");
     assertEquals(0, run.code(), run.err());
     Published site = new Published(folder.resolve("site"));
 
@@ -132,7 +132,7 @@ class DiscretionTest {
         .with("2026-01-03-c.md", "---\nhours: 1\nphase: x\nphotos: [p.png]\n---\n");
     FullJournal.picture(folder.resolve("p.png"), 300, 200);
 
-    assertEquals(0, new InMemory(folder).run("publish").code());
+    assertEquals(0, new Builder(folder).run("publish").code());
 
     List<String> prints =
         new Published(folder.resolve("site"))
@@ -176,7 +176,7 @@ class DiscretionTest {
                 + "\n");
     FullJournal.picture(folder.resolve("p.png"), 300, 200);
 
-    InMemory.Run run = new InMemory(folder).run("publish");
+    InMemory.Run run = new Builder(folder).run("publish");
     assertEquals(0, run.code(), run.err());
     Published site = new Published(folder.resolve("site"));
 
@@ -195,14 +195,14 @@ class DiscretionTest {
     var bytes = Published.hashes(folder, own);
     var times = Published.times(folder, own);
 
-    new InMemory(folder).run("check");
-    new InMemory(folder).run("publish");
-    new InMemory(folder).run("tally");
+    new Builder(folder).run("check");
+    new Builder(folder).run("publish");
+    new Builder(folder).run("tally");
     Files.writeString(folder.resolve("2026/2026-01-16.md"), "broken: [", StandardCharsets.UTF_8);
     bytes = Published.hashes(folder, own);
     times = Published.times(folder, own);
-    new InMemory(folder).run("publish");
-    new InMemory(folder).run("check");
+    new Builder(folder).run("publish");
+    new Builder(folder).run("check");
 
     assertEquals(bytes, Published.hashes(folder, own));
     assertEquals(times, Published.times(folder, own));

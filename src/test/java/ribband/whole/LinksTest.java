@@ -36,7 +36,7 @@ class LinksTest {
         .with(
             "2026/2026-04-02 bär.md",
             "---\nphase: planking\nhours: 1\n---\nBack to [Ännie](<2026-04-01 Ännie's 50%25 day %231%3F.md>), to the [refund](2026-03-20-refund.md), to [a private one](2026-03-15-private.md), to [the receipt](../receipts/0314.txt).\n");
-    InMemory.Run run = new InMemory(folder).run("publish");
+    InMemory.Run run = new Builder(folder).run("publish");
     assertEquals(0, run.code(), run.err());
     site = new Published(folder.resolve("site"));
   }

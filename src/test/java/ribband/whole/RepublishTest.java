@@ -31,8 +31,8 @@ class RepublishTest {
     return run.out().lines().skip(1).findFirst().orElseThrow().replaceFirst(", in .*", "");
   }
 
-  private InMemory.Run publish() {
-    return new InMemory(folder).run("publish");
+  private InMemory.Run publish() throws IOException {
+    return new Builder(folder).run("publish");
   }
 
   @Test
@@ -118,7 +118,7 @@ class RepublishTest {
     Path letters = Files.createDirectories(other.resolve("letters"));
     Files.writeString(letters.resolve("to-mother.txt"), "Dear");
 
-    InMemory.Run run = new InMemory(folder).run("publish", "-o", letters.toString());
+    InMemory.Run run = new Builder(folder).run("publish", "-o", letters.toString());
 
     assertEquals(2, run.code());
     assertEquals("", run.out());
@@ -188,7 +188,7 @@ class RepublishTest {
       Locale.setDefault(Locale.forLanguageTag(language));
       TimeZone.setDefault(TimeZone.getTimeZone(zone));
       Path there = other.resolve("site");
-      assertEquals(0, new InMemory(folder).run("publish", "-o", there.toString()).code());
+      assertEquals(0, new Builder(folder).run("publish", "-o", there.toString()).code());
       assertEquals(here, new Published(there).hashes());
     } finally {
       Locale.setDefault(locale);
@@ -205,8 +205,7 @@ class RepublishTest {
 
   private Map<String, String> onThreads(int threads) throws Exception {
     Path site = other.resolve("site" + threads);
-    Callable<Integer> work =
-        () -> new InMemory(folder).run("publish", "-o", site.toString()).code();
+    Callable<Integer> work = () -> new Builder(folder).run("publish", "-o", site.toString()).code();
     ForkJoinPool pool = new ForkJoinPool(threads);
     try {
       assertEquals(0, pool.submit(work).get());
@@ -239,9 +238,9 @@ class RepublishTest {
     Published site = new Published(folder.resolve("site"));
 
     assertEquals(
-        new InMemory(folder).run("tally", "--format", "csv").out(), site.text("months.csv"));
+        new Builder(folder).run("tally", "--format", "csv").out(), site.text("months.csv"));
     assertEquals(
-        new InMemory(folder).run("tally", "--by", "phase", "--format", "csv").out(),
+        new Builder(folder).run("tally", "--by", "phase", "--format", "csv").out(),
         site.text("phases.csv"));
     assertNotEquals("", site.text("months.csv"));
   }
@@ -251,10 +250,10 @@ class RepublishTest {
     FullJournal.write(folder);
     publish();
     Path elsewhere = folder.resolve("published");
-    assertEquals(0, new InMemory(folder).run("publish", "-o", elsewhere.toString()).code());
+    assertEquals(0, new Builder(folder).run("publish", "-o", elsewhere.toString()).code());
     Files.copy(folder.resolve("2026/2026-01-16.md"), elsewhere.resolve("2026-06-01-copy.md"));
 
-    String out = new InMemory(folder).run("check").out();
+    String out = new Builder(folder).run("check").out();
 
     assertEquals("6 entries, no errors, no warnings\n", out);
   }

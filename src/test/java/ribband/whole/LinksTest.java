@@ -36,6 +36,15 @@ class LinksTest {
         .with(
             "2026/2026-04-02 bär.md",
             "---\nphase: planking\nhours: 1\n---\nBack to [Ännie](<2026-04-01 Ännie's 50%25 day %231%3F.md>), to the [refund](2026-03-20-refund.md), to [a private one](2026-03-15-private.md), to [the receipt](../receipts/0314.txt).\n");
+    new InMemory(folder)
+        .with(
+            "2026/2026-04-03 \"so-called\" & <fair>+100%.md",
+            "---\ntitle: Level\nphase: fairing\nhours: 1\n---\n# Same\n\n##### Same\n\nDown[^1]."
+                + " [Down](#same)\n\n[^1]: Back up.\n")
+        .with(
+            "2026/2026-04-03-b.md",
+            "---\ntitle: Level\nphase: fairing\n---\n[That one]"
+                + "(2026-04-03%20%22so-called%22%20%26%20%3Cfair%3E%2B100%25.md#same)\n");
     InMemory.Run run = new Builder(folder).run("publish");
     assertEquals(0, run.code(), run.err());
     site = new Published(folder.resolve("site"));
@@ -61,6 +70,27 @@ class LinksTest {
       }
     }
     assertEquals(List.of(), dead);
+  }
+
+  @Test
+  void namesWithinAPageAreUniqueAndThere() throws IOException {
+    List<String> wrong = new ArrayList<>();
+    for (String page : site.pages()) {
+      Document document = site.page(page);
+      List<String> ids = document.select("[id]").eachAttr("id");
+      List<String> named = new ArrayList<>();
+      for (String attribute : List.of("aria-labelledby", "aria-describedby", "headers", "for")) {
+        for (String list : document.select("[" + attribute + "]").eachAttr(attribute)) {
+          named.addAll(List.of(list.split(" ")));
+        }
+      }
+      Set<String> distinct = new HashSet<>(ids);
+      if (ids.size() != distinct.size() || !distinct.containsAll(named)) {
+        named.removeAll(distinct);
+        wrong.add(page + " names " + named + ", has " + ids);
+      }
+    }
+    assertEquals(List.of(), wrong);
   }
 
   @Test
@@ -127,6 +157,27 @@ class LinksTest {
   }
 
   @Test
+  void phasesNamedLikeOtherPagesHaveTitlesOfTheirOwn() throws IOException {
+    new InMemory(folder)
+        .with(
+            "project.yaml",
+            FullJournal.PROJECT.replace(
+                "phases:\n",
+                "phases:\n  - {id: buying, title: Money}\n  - {id: stem, title: Planking}\n"
+                    + "  - {id: frost, title: March 2026}\n"));
+
+    List<String> titles = new ArrayList<>();
+    Published again = new Builder(folder).publish();
+    for (String page : again.pages()) {
+      titles.add(again.page(page).title());
+    }
+
+    assertEquals(titles.size(), new HashSet<>(titles).size(), titles.toString());
+    assertEquals("Money, phase buying – Wigeon", again.page("phases/buying.html").title());
+    assertEquals("Money", again.page("phases/buying.html").selectFirst("h1").text());
+  }
+
+  @Test
   void nothingComesFromElsewhere() throws IOException {
     for (String page : site.pages()) {
       Document document = site.page(page);
@@ -147,7 +198,14 @@ class LinksTest {
         targets.add(candidate.strip().split(" ")[0]);
       }
     }
-    targets.removeIf(target -> target.startsWith("#hull-"));
+    for (Element shape : document.select("[clip-path], [fill*=url], [mask]")) {
+      for (String attribute : List.of("clip-path", "fill", "mask")) {
+        if (shape.hasAttr(attribute)) {
+          targets.add(shape.attr(attribute).replaceAll("^url\\((.*)\\)$", "$1"));
+        }
+      }
+    }
+    targets.removeIf(target -> target.equals("none"));
     return targets;
   }
 

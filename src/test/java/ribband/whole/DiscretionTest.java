@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -139,72 +137,5 @@ class DiscretionTest {
             .paths().stream().filter(path -> path.startsWith("pictures/")).toList();
     assertEquals(1, prints.size());
     assertTrue(prints.get(0).endsWith("-300.jpg"));
-  }
-
-  @Test
-  void whatABuilderTypesIsNeverATemplateOrMarkup() throws IOException {
-    String hostile = "{{ frame.boat }}{% include 'x' %}<script>alert(1)</script>\"'&";
-    String quoted = "'" + hostile.replace("'", "''") + "'";
-    new InMemory(folder)
-        .with(
-            "project.yaml",
-            "name: "
-                + quoted
-                + "\nwhat: "
-                + quoted
-                + "\ncurrency: USD\nphases: [{id: a, title: "
-                + quoted
-                + "}]\n")
-        .with(
-            "2026-01-01-{{x}}<b>.md",
-            "---\ntitle: "
-                + quoted
-                + "\nphase: a\nhours: 1\nmaterials: {bought: [{item: "
-                + quoted
-                + ", cost: 2, from: "
-                + quoted
-                + "}]}\njoints: [{name: "
-                + quoted
-                + "}]\nlesson: "
-                + quoted
-                + "\nphotos: [{file: p.png, caption: "
-                + quoted
-                + ", alt: "
-                + quoted
-                + "}]\n---\n"
-                + hostile
-                + "\n");
-    FullJournal.picture(folder.resolve("p.png"), 300, 200);
-
-    InMemory.Run run = new Builder(folder).run("publish");
-    assertEquals(0, run.code(), run.err());
-    Published site = new Published(folder.resolve("site"));
-
-    for (String page : site.pages()) {
-      assertTrue(site.page(page).select("script").isEmpty(), page);
-      assertTrue(site.page(page).text().contains("{{ frame.boat }}{% include"), page);
-    }
-    String money = site.page("money.html").text();
-    assertTrue(money.contains(hostile), money);
-  }
-
-  @Test
-  void theJournalIsOnlyRead() throws IOException {
-    FullJournal.write(folder);
-    List<String> own = List.of("site", ".ribband");
-    var bytes = Published.hashes(folder, own);
-    var times = Published.times(folder, own);
-
-    new Builder(folder).run("check");
-    new Builder(folder).run("publish");
-    new Builder(folder).run("tally");
-    Files.writeString(folder.resolve("2026/2026-01-16.md"), "broken: [", StandardCharsets.UTF_8);
-    bytes = Published.hashes(folder, own);
-    times = Published.times(folder, own);
-    new Builder(folder).run("publish");
-    new Builder(folder).run("check");
-
-    assertEquals(bytes, Published.hashes(folder, own));
-    assertEquals(times, Published.times(folder, own));
   }
 }

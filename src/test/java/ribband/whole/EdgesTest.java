@@ -16,8 +16,11 @@ import ribband.cli.InMemory;
 class EdgesTest {
   @TempDir private Path folder;
 
-  private Published publish(InMemory journal) {
-    InMemory.Run run = journal.run("publish", "--today", "2036-01-01");
+  /**
+   * @param written the journal, on disk already
+   */
+  private Published publish(InMemory written) throws IOException {
+    InMemory.Run run = new Builder(folder).run("publish", "--today", "2036-01-01");
     assertEquals(0, run.code(), run.err());
     return new Published(folder.resolve("site"));
   }

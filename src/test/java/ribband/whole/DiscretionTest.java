@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.cli.InMemory;
@@ -119,6 +121,33 @@ class DiscretionTest {
             .last()
             .text()
             .replaceFirst(" \\$.*", ""));
+  }
+
+  @Test
+  void aPrivateNightHoldsItsRecordWithoutATitleOrLink() throws IOException {
+    new InMemory(folder)
+        .with("project.yaml", "phases: [planking]\n")
+        .with("2026-01-01.md", "---\nhours: 1\nphase: planking\n---\n")
+        .with(
+            "2026-01-02.md", "---\ntitle: Zebra\nhours: 9\nphase: planking\nprivate: true\n---\n");
+
+    Published site = new Builder(folder).publish();
+
+    Document records = site.page("records.html");
+    Element night = records.selectFirst(".records div:contains(Longest night)");
+    assertEquals("Longest night 9 hours on 2 January 2026", night.text());
+    assertTrue(night.select("a").isEmpty());
+    Element row = records.selectFirst("table:has(caption:contains(The longest nights)) tbody tr");
+    assertEquals("2 January 2026 9", row.text());
+    assertTrue(row.select("a").isEmpty());
+    assertEquals(
+        List.of("1 January 2026 1 January 2026 1 1", "2 January 2026 Not listed 9 10"),
+        site.page("phases/planking.html")
+            .select("table:has(caption:contains(Every session)) > tbody > tr")
+            .eachText());
+    assertEquals(List.of(), site.filesWith("Zebra"));
+    assertEquals(
+        "2 January 2026", site.page("index.html").selectFirst(".asof").text().substring(6));
   }
 
   @Test

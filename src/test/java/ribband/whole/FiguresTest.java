@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -129,6 +130,47 @@ class FiguresTest {
             .toList();
     assertEquals(hidden.stream().distinct().toList(), hidden, "one line a month");
     assertFalse(lines.isEmpty());
+  }
+
+  @Test
+  void pagesShowTheLedgersFigures() throws IOException {
+    FullJournal.write(folder);
+    site = new Builder(folder).publish();
+
+    assertEquals(
+        List.of(
+            "Moulds and strongback 2 11 59% 12 $85.70 $80.00",
+            "Planking 2 4:20 23% 40 −$45.50 $400.00", "Fairing 2 3:10 17% $23.70"),
+        rows(site.page("index.html").selectFirst("table:has(caption:contains(beside the plan))")));
+    assertEquals(
+        List.of(
+            "Before Carried in from before this journal Moulds and strongback $61.20 $61.20",
+            "15 January 2026 The strongback, not itemised Moulds and strongback $24.50 $85.70",
+            "14 March 2026 epoxy, 2 of 1 qt the chandlery Planking $64.50 $150.20",
+            "14 March 2026 sanding discs Fairing $23.70 $173.90",
+            "20 March 2026 Refund, not itemised Planking −$120.00 $53.90",
+            "March 2026 Not listed $10.00 $63.90"),
+        rows(site.page("money.html").selectFirst("table:has(caption:contains(running total))")));
+    assertEquals(
+        List.of(
+            "15 January 2026 The strongback 2¾ 10¼ $24.50",
+            "16 January 2026 16 January 2026 ¾ 11 –"),
+        rows(site.page("phases/moulds.html")
+                .selectFirst("table:has(caption:contains(Every session))"))
+            .subList(1, 3));
+    assertEquals(
+        List.of("the chandlery $64.50", "Nobody named −$0.60"),
+        rows(site.page("money.html").selectFirst("table:has(caption:contains(by supplier))"))
+            .stream()
+            .map(row -> row.replaceFirst(" \\S+%$", ""))
+            .toList());
+    assertEquals(
+        List.of("Best month 5 hours in March 2026", "Longest night 4 hours on 14 March 2026"),
+        site.page("records.html").select(".records > div").eachText().subList(0, 2));
+  }
+
+  private static List<String> rows(Element table) {
+    return table.select("tbody tr").eachText();
   }
 
   private List<YearMonth> months() {

@@ -2,6 +2,7 @@ package ribband.whole;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -66,6 +67,30 @@ class FiguresTest {
             "Together " + figures(worked, workedToDate, paid, paidToDate), together.text());
       }
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3, 4})
+  void aMonthsPhasesShowWhereTheyStand(long seed) throws IOException {
+    publish(seed);
+    int checked = 0;
+    for (YearMonth month : months()) {
+      Predicate<Fact> in = fact -> YearMonth.from(fact.day()).equals(month);
+      Predicate<Fact> upTo = fact -> !YearMonth.from(fact.day()).isAfter(month);
+      for (Element row : site.page("months/" + month + ".html").select("main .table tbody tr")) {
+        String id = row.selectFirst("a").attr("href").replaceAll(".*/|\\.html", "");
+        long worked = work(in, id::equals);
+        long paid = money(in, id::equals);
+        long workedToDate = work(upTo, id::equals) + sum(journal.carriedWork, id::equals);
+        long paidToDate = money(upTo, id::equals) + sum(journal.carriedMoney, id::equals);
+        assertEquals(
+            figures(worked, workedToDate, paid, paidToDate).replaceFirst("^0 ", "– "),
+            row.select("td").text().replaceFirst(" \\S+", ""),
+            month + " " + id);
+        checked++;
+      }
+    }
+    assertTrue(checked > 20, "rows checked: " + checked);
   }
 
   private String figures(long worked, long workedToDate, long paid, long paidToDate) {

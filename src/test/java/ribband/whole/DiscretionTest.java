@@ -44,6 +44,9 @@ class DiscretionTest {
     Published site = new Published(folder.resolve("site"));
 
     assertFalse(site.has("money.html"));
+    assertEquals(
+        List.of("bronze, from the foundry"),
+        site.page("entries/2026-04-05-dear.html").select(".bench li").eachText());
     for (String page : site.pages()) {
       assertTrue(site.page(page).select("a[href*=money]").isEmpty(), page);
       assertFalse(site.text(page).contains("$"), page);

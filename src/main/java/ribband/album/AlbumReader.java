@@ -12,8 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import ribband.album.Shot.Where;
 import ribband.journal.Entry;
 import ribband.journal.FileNames;
@@ -45,7 +43,7 @@ public final class AlbumReader {
 
   private final Journal journal;
   private final PictureLooker looker;
-  private final Set<String> entryFiles;
+  private final EntryLinks links;
   private final Showing showing;
   private final Prose prose = new Prose();
 
@@ -53,7 +51,7 @@ public final class AlbumReader {
     this.journal = journal;
     this.showing = showing;
     this.looker = new PictureLooker(journal.folder(), memory);
-    this.entryFiles = journal.entries().stream().map(Entry::file).collect(Collectors.toSet());
+    this.links = new EntryLinks(journal, prose);
   }
 
   /**
@@ -94,7 +92,7 @@ public final class AlbumReader {
     try {
       String text = Files.readString(journal.folder().path(file), StandardCharsets.UTF_8);
       Manuscript words = prose.read(new Body(file, 1, text), problems);
-      words.mentions().forEach(mention -> checkLink(file, mention, problems));
+      words.mentions().forEach(mention -> links.check(file, mention, problems));
       return prose.html(words, BARE);
     } catch (CharacterCodingException e) {
       problems.error(Place.of(file), "is not UTF-8; save it as UTF-8");
@@ -106,7 +104,7 @@ public final class AlbumReader {
 
   private OneLeaf leaf(Entry entry) {
     Problems problems = new Problems();
-    Manuscript words = prose.read(new Body(entry.file(), entry.textLine(), entry.text()), problems);
+    Manuscript words = prose.read(EntryLinks.body(entry), problems);
     Map<String, Shot> shots = new LinkedHashMap<>();
     listed(entry, problems).forEach(shot -> shots.put(shot.file(), shot));
     for (Mention mention : words.mentions()) {
@@ -114,11 +112,15 @@ public final class AlbumReader {
         inText(entry, mention, problems)
             .ifPresent(shot -> shots.merge(shot.file(), shot, AlbumReader::asInText));
       } else {
-        checkLink(entry.file(), mention, problems);
+        links.check(entry.file(), mention, problems);
       }
     }
     List<Shot> shown = List.copyOf(shots.values());
-    String html = showing.of(entry, shown).map(around -> prose.html(words, around)).orElse("");
+    String html =
+        showing
+            .of(entry, shown)
+            .map(around -> prose.html(words, links.withHeadings(entry, around)))
+            .orElse("");
     Leaf leaf = new Leaf(entry, words.opening(OPENING), html, shown);
     return new OneLeaf(leaf, problems.sorted());
   }
@@ -188,36 +190,5 @@ public final class AlbumReader {
         listed.cover(),
         Where.IN_TEXT,
         listed.place());
-  }
-
-  /** spec: a relative link to another journal file that is no entry is a warning and stays text. */
-  private void checkLink(String from, Mention mention, Problems problems) {
-    if (mention.kind() != Mention.Kind.LINK || !mention.isRelative()) {
-      return;
-    }
-    Optional<String> file = FileNames.linked(journal.folder(), from, mention.path());
-    if (file.isEmpty()) {
-      problems.warning(
-          mention.place(),
-          "the link to "
-              + OneLine.quote(mention.path())
-              + " leads to no file of the journal and stays text; "
-              + journal
-                  .folder()
-                  .nearest(mention.path(), List.of(folderOf(from), ""))
-                  .map(near -> "did you mean " + OneLine.quote(near) + "?")
-                  .orElse("write the name of an entry's file, as 2026-03-14-scarf.md"));
-    } else if (!entryFiles.contains(file.get())) {
-      problems.warning(
-          mention.place(),
-          "the link to "
-              + OneLine.quote(mention.path())
-              + " leads to a file that is no entry, so it is not published and stays text; link to"
-              + " an entry or leave the link out");
-    }
-  }
-
-  private static String folderOf(String file) {
-    return file.contains("/") ? file.substring(0, file.lastIndexOf('/')) : "";
   }
 }

@@ -15,7 +15,7 @@ public interface Showing {
   Showing NOWHERE = (entry, shots) -> Optional.empty();
 
   /**
-   * What the links and pictures of an entry's text stand for.
+   * What the links and pictures of an entry's text stand for; a link leads to a whole page.
    *
    * @param shots the entry's pictures
    * @return empty where the entry has no page

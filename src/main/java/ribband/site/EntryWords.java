@@ -39,7 +39,7 @@ final class EntryWords implements Showing {
         return FileNames.linked(journal.folder(), entry.file(), link.path())
             .flatMap(file -> Optional.ofNullable(entriesByFile.get(file)))
             .filter(Entry::isPublic)
-            .map(other -> Addresses.href(page, Addresses.entry(other)) + fragment(link));
+            .map(other -> Addresses.href(page, Addresses.entry(other)));
       }
 
       @Override
@@ -50,10 +50,6 @@ final class EntryWords implements Showing {
             .map(shot -> new Prints(page).inText(shot));
       }
     };
-  }
-
-  private static String fragment(Mention link) {
-    return link.fragment().isEmpty() ? "" : "#h-" + link.fragment();
   }
 
   private boolean shows(Entry entry, Shot shot, Mention picture) {

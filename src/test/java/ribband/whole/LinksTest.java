@@ -122,6 +122,41 @@ class LinksTest {
   }
 
   @Test
+  void linksToAHeadingFindItByItsWordsOrSayThatItIsNotThere() throws IOException {
+    new InMemory(folder)
+        .with(
+            "2026/2026-05-20-to.md",
+            "---\nphase: fairing\n---\n## \u00c4rger day\n\n### Twice\n\n### Twice\n")
+        .with(
+            "2026/2026-05-21-from.md",
+            "---\nphase: fairing\n---\n[a](2026-05-20-to.md#\u00c4rger%20day)"
+                + " [b](2026-05-20-to.md#twice-2) [c](2026-05-20-to.md#twise)"
+                + " [d](2026-05-20-to.md) [e](2026-05-01-fair.md#none)\n");
+    InMemory.Run run = new Builder(folder).run("publish");
+
+    assertEquals(
+        List.of(
+            "2026-05-20-to.html#h-arger-day",
+            "2026-05-20-to.html#h-twice-2",
+            "2026-05-20-to.html",
+            "2026-05-20-to.html",
+            "2026-05-01-fair.html"),
+        site.page("entries/2026-05-21-from.html").select(".prose a").eachAttr("href").stream()
+            .map(LinksTest::tail)
+            .toList());
+    assertEquals(
+        """
+        2026/2026-05-21-from.md:4:65: warning: no heading "twise" in 2026/2026-05-20-to.md, the link leads to its page; did you mean "twice"?
+        2026/2026-05-21-from.md:4:115: warning: no heading "none" in 2026/2026-05-01-fair.md, the link leads to its page; it has no headings
+        """,
+        run.err()
+            .lines()
+            .filter(line -> line.contains("no heading"))
+            .map(line -> line + "\n")
+            .reduce("", String::concat));
+  }
+
+  @Test
   void linksToPrivateEntriesAndOtherFilesStayText() throws IOException {
     Document bear = site.page("entries/2026-04-02-bär.html");
     assertTrue(bear.text().contains("to a private one, to the receipt"));

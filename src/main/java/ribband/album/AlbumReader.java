@@ -28,9 +28,7 @@ import ribband.prose.Body;
 import ribband.prose.Crew;
 import ribband.prose.Manuscript;
 import ribband.prose.Mention;
-import ribband.prose.Print;
 import ribband.prose.Prose;
-import ribband.prose.Surroundings;
 
 /** Parses the words and looks at the pictures of every entry, in parallel. */
 public final class AlbumReader {
@@ -74,26 +72,25 @@ public final class AlbumReader {
     return new Album(journal, leaves.stream().map(OneLeaf::leaf).toList(), about);
   }
 
-  /** The words about the boat stand outside the entries: their relative links stay text. */
-  private static final Surroundings BARE =
-      new Surroundings() {
-        @Override
-        public Optional<String> href(Mention link) {
-          return Optional.empty();
-        }
-
-        @Override
-        public Optional<Print> print(Mention picture) {
-          return Optional.empty();
-        }
-      };
-
   private String about(String file, Problems problems) {
     try {
       String text = Files.readString(journal.folder().path(file), StandardCharsets.UTF_8);
       Manuscript words = prose.read(new Body(file, 1, text), problems);
-      words.mentions().forEach(mention -> links.check(file, mention, problems));
-      return prose.html(words, BARE);
+      for (Mention mention : words.mentions()) {
+        if (mention.kind() == Mention.Kind.PICTURE) {
+          problems.warning(
+              mention.place(),
+              "picture "
+                  + OneLine.quote(mention.path())
+                  + " is left out, the words about the boat have none; show it in an entry");
+        } else {
+          links.check(file, mention, problems);
+        }
+      }
+      return showing
+          .about(file)
+          .map(around -> prose.html(words, links.withHeadings(file, around)))
+          .orElse("");
     } catch (CharacterCodingException e) {
       problems.error(Place.of(file), "is not UTF-8; save it as UTF-8");
       return "";
@@ -119,7 +116,7 @@ public final class AlbumReader {
     String html =
         showing
             .of(entry, shown)
-            .map(around -> prose.html(words, links.withHeadings(entry, around)))
+            .map(around -> prose.html(words, links.withHeadings(entry.file(), around)))
             .orElse("");
     Leaf leaf = new Leaf(entry, words.opening(OPENING), html, shown);
     return new OneLeaf(leaf, problems.sorted());

@@ -38,11 +38,11 @@ final class EntryLinks {
   }
 
   /** The same, but links lead on to the heading they name. */
-  Surroundings withHeadings(Entry entry, Surroundings around) {
+  Surroundings withHeadings(String from, Surroundings around) {
     return new Surroundings() {
       @Override
       public Optional<String> href(Mention link) {
-        return around.href(link).map(page -> page + fragment(entry.file(), link));
+        return around.href(link).map(page -> page + fragment(from, link));
       }
 
       @Override

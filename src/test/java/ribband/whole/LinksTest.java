@@ -157,6 +157,26 @@ class LinksTest {
   }
 
   @Test
+  void linksInTheWordsAboutTheBoatLandToo() throws IOException {
+    new InMemory(folder)
+        .with(
+            "about.md",
+            "Of [her twist](2026/2026-03-14-garboards.md#what-went-wrong), [him]"
+                + "(2026/2026-03-15-private.md) and ![a plan](receipts/plan.png)\n");
+    InMemory.Run run = new Builder(folder).run("publish");
+
+    Document home = site.page("index.html");
+    assertEquals(
+        List.of("entries/2026-03-14-garboards.html#h-what-went-wrong"),
+        home.select(".about a").eachAttr("href"));
+    assertEquals("Of her twist, him and a plan", home.select(".about").text());
+    assertEquals(
+        "about.md:1:101: warning: picture \"receipts/plan.png\" is left out, the words about the boat"
+            + " have none; show it in an entry",
+        run.err().lines().filter(line -> line.startsWith("about.md")).findFirst().orElse(""));
+  }
+
+  @Test
   void linksToPrivateEntriesAndOtherFilesStayText() throws IOException {
     Document bear = site.page("entries/2026-04-02-bär.html");
     assertTrue(bear.text().contains("to a private one, to the receipt"));

@@ -12,8 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import ribband.album.Shot.Where;
 import ribband.journal.Entry;
 import ribband.journal.FileNames;
@@ -30,9 +28,7 @@ import ribband.prose.Body;
 import ribband.prose.Crew;
 import ribband.prose.Manuscript;
 import ribband.prose.Mention;
-import ribband.prose.Print;
 import ribband.prose.Prose;
-import ribband.prose.Surroundings;
 
 /** Parses the words and looks at the pictures of every entry, in parallel. */
 public final class AlbumReader {
@@ -45,7 +41,7 @@ public final class AlbumReader {
 
   private final Journal journal;
   private final PictureLooker looker;
-  private final Set<String> entryFiles;
+  private final EntryLinks links;
   private final Showing showing;
   private final Prose prose = new Prose();
 
@@ -53,7 +49,7 @@ public final class AlbumReader {
     this.journal = journal;
     this.showing = showing;
     this.looker = new PictureLooker(journal.folder(), memory);
-    this.entryFiles = journal.entries().stream().map(Entry::file).collect(Collectors.toSet());
+    this.links = new EntryLinks(journal, prose);
   }
 
   /**
@@ -76,26 +72,25 @@ public final class AlbumReader {
     return new Album(journal, leaves.stream().map(OneLeaf::leaf).toList(), about);
   }
 
-  /** The words about the boat stand outside the entries: their relative links stay text. */
-  private static final Surroundings BARE =
-      new Surroundings() {
-        @Override
-        public Optional<String> href(Mention link) {
-          return Optional.empty();
-        }
-
-        @Override
-        public Optional<Print> print(Mention picture) {
-          return Optional.empty();
-        }
-      };
-
   private String about(String file, Problems problems) {
     try {
       String text = Files.readString(journal.folder().path(file), StandardCharsets.UTF_8);
       Manuscript words = prose.read(new Body(file, 1, text), problems);
-      words.mentions().forEach(mention -> checkLink(file, mention, problems));
-      return prose.html(words, BARE);
+      for (Mention mention : words.mentions()) {
+        if (mention.kind() == Mention.Kind.PICTURE) {
+          problems.warning(
+              mention.place(),
+              "picture "
+                  + OneLine.quote(mention.path())
+                  + " is left out, the words about the boat have none; show it in an entry");
+        } else {
+          links.check(file, mention, problems);
+        }
+      }
+      return showing
+          .about(file)
+          .map(around -> prose.html(words, links.withHeadings(file, around)))
+          .orElse("");
     } catch (CharacterCodingException e) {
       problems.error(Place.of(file), "is not UTF-8; save it as UTF-8");
       return "";
@@ -106,7 +101,7 @@ public final class AlbumReader {
 
   private OneLeaf leaf(Entry entry) {
     Problems problems = new Problems();
-    Manuscript words = prose.read(new Body(entry.file(), entry.textLine(), entry.text()), problems);
+    Manuscript words = prose.read(EntryLinks.body(entry), problems);
     Map<String, Shot> shots = new LinkedHashMap<>();
     listed(entry, problems).forEach(shot -> shots.put(shot.file(), shot));
     for (Mention mention : words.mentions()) {
@@ -114,11 +109,15 @@ public final class AlbumReader {
         inText(entry, mention, problems)
             .ifPresent(shot -> shots.merge(shot.file(), shot, AlbumReader::asInText));
       } else {
-        checkLink(entry.file(), mention, problems);
+        links.check(entry.file(), mention, problems);
       }
     }
     List<Shot> shown = List.copyOf(shots.values());
-    String html = showing.of(entry, shown).map(around -> prose.html(words, around)).orElse("");
+    String html =
+        showing
+            .of(entry, shown)
+            .map(around -> prose.html(words, links.withHeadings(entry.file(), around)))
+            .orElse("");
     Leaf leaf = new Leaf(entry, words.opening(OPENING), html, shown);
     return new OneLeaf(leaf, problems.sorted());
   }
@@ -188,36 +187,5 @@ public final class AlbumReader {
         listed.cover(),
         Where.IN_TEXT,
         listed.place());
-  }
-
-  /** spec: a relative link to another journal file that is no entry is a warning and stays text. */
-  private void checkLink(String from, Mention mention, Problems problems) {
-    if (mention.kind() != Mention.Kind.LINK || !mention.isRelative()) {
-      return;
-    }
-    Optional<String> file = FileNames.linked(journal.folder(), from, mention.path());
-    if (file.isEmpty()) {
-      problems.warning(
-          mention.place(),
-          "the link to "
-              + OneLine.quote(mention.path())
-              + " leads to no file of the journal and stays text; "
-              + journal
-                  .folder()
-                  .nearest(mention.path(), List.of(folderOf(from), ""))
-                  .map(near -> "did you mean " + OneLine.quote(near) + "?")
-                  .orElse("write the name of an entry's file, as 2026-03-14-scarf.md"));
-    } else if (!entryFiles.contains(file.get())) {
-      problems.warning(
-          mention.place(),
-          "the link to "
-              + OneLine.quote(mention.path())
-              + " leads to a file that is no entry, so it is not published and stays text; link to"
-              + " an entry or leave the link out");
-    }
-  }
-
-  private static String folderOf(String file) {
-    return file.contains("/") ? file.substring(0, file.lastIndexOf('/')) : "";
   }
 }

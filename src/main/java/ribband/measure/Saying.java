@@ -231,7 +231,7 @@ public final class Saying {
             .multiply(BigDecimal.valueOf(100))
             .divide(BigDecimal.valueOf(whole), 0, RoundingMode.HALF_UP);
     boolean trace = hundredths.signum() == 0 && part > 0;
-    return trace ? "<1%" : hundredths.toPlainString() + "%";
+    return trace ? "<1%" : hundredths.toPlainString().replace('-', '−') + "%";
   }
 
   /** {@code 20 min}, {@code 8 h}, {@code 7 days}. */

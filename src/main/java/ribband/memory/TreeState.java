@@ -49,7 +49,9 @@ public final class TreeState {
   public static String of(Path folder) throws IOException {
     TreeState state = new TreeState();
     if (Files.isDirectory(folder)) {
-      Files.walkFileTree(folder, Set.of(), Integer.MAX_VALUE, new Walk(folder, state));
+      // A folder behind a link is what it holds, not the link.
+      Path root = folder.toRealPath();
+      Files.walkFileTree(root, Set.of(), Integer.MAX_VALUE, new Walk(root, state));
     }
     return state.told();
   }

@@ -40,6 +40,7 @@ final class Findings {
   /** Addresses that need no surroundings: of the web, and of headings in the text. */
   final Map<Node, String> hrefs = new IdentityHashMap<>();
 
+  final Headings headings = new Headings();
   final Map<Heading, Title> titles = new IdentityHashMap<>();
   final List<FootnoteBlock> notes = new ArrayList<>();
   final Map<Footnote, NoteMark> marks = new IdentityHashMap<>();

@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
-/** Gives the headings of one text their levels and ids, in order. */
-final class Headings {
+/**
+ * Gives the headings of one text their levels and ids, in order, and knows what links call them.
+ */
+public final class Headings {
   // The page around the text has the h1.
   private static final int HIGHEST = 2;
   private static final int LOWEST = 6;
@@ -22,6 +24,8 @@ final class Headings {
   private final Map<String, String> idsByWords = new LinkedHashMap<>();
   private final Set<String> ids = new HashSet<>();
   private int previous = HIGHEST - 1;
+
+  Headings() {}
 
   /**
    * The next heading.
@@ -43,7 +47,7 @@ final class Headings {
   }
 
   /** The id that a link's fragment means. */
-  Optional<String> id(String fragment) {
+  public Optional<String> id(String fragment) {
     String direct = "h-" + slug(fragment);
     return ids.contains(direct)
         ? Optional.of(direct)
@@ -51,7 +55,7 @@ final class Headings {
   }
 
   /** What links may name, in order. */
-  List<String> names() {
+  public List<String> names() {
     return List.copyOf(idsByWords.keySet());
   }
 

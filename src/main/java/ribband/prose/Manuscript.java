@@ -44,6 +44,11 @@ public final class Manuscript {
     return mentions;
   }
 
+  /** Its headings, for links from elsewhere. */
+  public Headings headings() {
+    return findings.headings;
+  }
+
   /** The plain words, one line a paragraph, heading, list item, table row or piece of code. */
   public String words() {
     return String.join("\n", blocks);

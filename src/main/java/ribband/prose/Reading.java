@@ -25,7 +25,6 @@ final class Reading {
   private final Document document;
   private final Lines lines;
   private final Problems problems;
-  private final Headings headings = new Headings();
   private final Set<Footnote> seen = new HashSet<>();
   private final Findings findings = new Findings();
 
@@ -89,7 +88,7 @@ final class Reading {
     if (node instanceof Heading heading) {
       String words = Words.of(heading);
       if (!words.isEmpty()) {
-        findings.titles.put(heading, headings.next(heading.getLevel(), words));
+        findings.titles.put(heading, findings.headings.next(heading.getLevel(), words));
       }
     }
   }
@@ -154,7 +153,8 @@ final class Reading {
   }
 
   private void headingLink(Node node, Mention mention) {
-    headings
+    findings
+        .headings
         .id(mention.fragment())
         .ifPresentOrElse(
             id -> {
@@ -168,7 +168,7 @@ final class Reading {
                         + OneLine.quote(mention.fragment())
                         + " in this text, the link's words stay; "
                         + Nearest.hint(
-                            mention.fragment(), headings.names(), "it has no headings")));
+                            mention.fragment(), findings.headings.names(), "it has no headings")));
   }
 
   private void picture(Node node, String target, String words) {

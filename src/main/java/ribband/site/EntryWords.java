@@ -15,7 +15,7 @@ import ribband.prose.Mention;
 import ribband.prose.Print;
 import ribband.prose.Surroundings;
 
-/** What links and pictures in entries' texts lead to on this site. */
+/** What links and pictures in the texts of a journal lead to on this site. */
 final class EntryWords implements Showing {
   private final Journal journal;
   private final Map<String, Entry> entriesByFile;
@@ -31,29 +31,39 @@ final class EntryWords implements Showing {
     return entry.isPublic() ? Optional.of(around(entry, shots)) : Optional.empty();
   }
 
+  @Override
+  public Optional<Surroundings> about(String file) {
+    return Optional.of(around(file, Addresses.HOME, picture -> Optional.empty()));
+  }
+
   private Surroundings around(Entry entry, List<Shot> shots) {
     String page = Addresses.entry(entry);
+    return around(
+        entry.file(),
+        page,
+        picture ->
+            shots.stream()
+                .filter(shot -> shows(entry, shot, picture))
+                .findFirst()
+                .map(shot -> new Prints(page).inText(shot)));
+  }
+
+  private Surroundings around(
+      String file, String page, Function<Mention, Optional<Print>> pictures) {
     return new Surroundings() {
       @Override
       public Optional<String> href(Mention link) {
-        return FileNames.linked(journal.folder(), entry.file(), link.path())
-            .flatMap(file -> Optional.ofNullable(entriesByFile.get(file)))
+        return FileNames.linked(journal.folder(), file, link.path())
+            .flatMap(target -> Optional.ofNullable(entriesByFile.get(target)))
             .filter(Entry::isPublic)
-            .map(other -> Addresses.href(page, Addresses.entry(other)) + fragment(link));
+            .map(other -> Addresses.href(page, Addresses.entry(other)));
       }
 
       @Override
       public Optional<Print> print(Mention picture) {
-        return shots.stream()
-            .filter(shot -> shows(entry, shot, picture))
-            .findFirst()
-            .map(shot -> new Prints(page).inText(shot));
+        return pictures.apply(picture);
       }
     };
-  }
-
-  private static String fragment(Mention link) {
-    return link.fragment().isEmpty() ? "" : "#h-" + link.fragment();
   }
 
   private boolean shows(Entry entry, Shot shot, Mention picture) {

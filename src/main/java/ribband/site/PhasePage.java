@@ -59,8 +59,7 @@ final class PhasePage {
   View view(PhaseRow row, List<Leaf> leaves) {
     String page = Addresses.phase(row.phase().id());
     Phase phase = row.phase();
-    List<Leaf> inPhase =
-        leaves.stream().filter(leaf -> leaf.entry().hours().containsKey(phase.id())).toList();
+    List<Leaf> inPhase = leaves.stream().filter(leaf -> isIn(phase, leaf.entry())).toList();
     return new View(
         phase.title(),
         sentence(row),
@@ -74,6 +73,13 @@ final class PhasePage {
         Saying.hours(row.hours()),
         book.words().money(row.cost()),
         new Prints(page).gallery(inPhase, true));
+  }
+
+  /** An evening of looking and taking pictures has no hours, but a phase. */
+  private static boolean isIn(Phase phase, Entry entry) {
+    return entry.hours().isEmpty()
+        ? entry.phase().filter(phase.id()::equals).isPresent()
+        : entry.hours().containsKey(phase.id());
   }
 
   private String sentence(PhaseRow row) {

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -42,6 +43,13 @@ public final class Site {
           "assets/charts.css",
           "assets/icon.svg",
           "assets/fonts-licence.txt");
+
+  private static final String RECORDS = "Records";
+  private static final String PICTURES = "Pictures";
+  private static final String MONEY = "Money";
+
+  /** What pages of one kind are called. */
+  static final Set<String> SHEETS = Set.of(RECORDS, PICTURES, MONEY);
 
   private final Book book;
   private final Templates templates = new Templates();
@@ -104,13 +112,13 @@ public final class Site {
     page(
         Addresses.RECORDS,
         "records",
-        "Records",
+        RECORDS,
         "The best months, the longest nights, the runs and the gaps.",
         new RecordsPage(book).view());
     page(
         Addresses.PICTURES,
         "pictures",
-        "Pictures",
+        PICTURES,
         "Every picture of the build, month by month.",
         new PicturesPage(book).view());
     pages += 3;
@@ -118,7 +126,7 @@ public final class Site {
       page(
           Addresses.MONEY,
           "money",
-          "Money",
+          MONEY,
           "The running investment: every purchase, by date, phase and supplier.",
           new MoneyPage(book).view());
       pages++;
@@ -186,11 +194,13 @@ public final class Site {
 
   private int phases() {
     PhasePage pages = new PhasePage(book);
+    Map<String, String> titles = PhaseTitles.of(book);
     draw(
         book.ledger().phases(),
         row -> {
           PhasePage.View view = pages.view(row, book.album().shown());
-          page(Addresses.phase(row.phase().id()), "phase", view.title(), view.sentence(), view);
+          String id = row.phase().id();
+          page(Addresses.phase(id), "phase", view.title(), titles.get(id), view.sentence(), view);
         });
     return book.ledger().phases().size();
   }

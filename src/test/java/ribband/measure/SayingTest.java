@@ -83,6 +83,7 @@ class SayingTest {
   @ParameterizedTest
   @CsvSource({
     "1, 3, 33%",
+    "-1, 100, −1%",
     "2, 3, 67%",
     "1, 200, 1%",
     "1, 300, <1%",

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.cli.InMemory;
@@ -40,10 +40,13 @@ class DiscretionTest {
             Dear.
             """);
 
-    assertEquals(0, new InMemory(folder).run("publish").code());
+    assertEquals(0, new Builder(folder).run("publish").code());
     Published site = new Published(folder.resolve("site"));
 
     assertFalse(site.has("money.html"));
+    assertEquals(
+        List.of("bronze, from the foundry"),
+        site.page("entries/2026-04-05-dear.html").select(".bench li").eachText());
     for (String page : site.pages()) {
       assertTrue(site.page(page).select("a[href*=money]").isEmpty(), page);
       assertFalse(site.text(page).contains("$"), page);
@@ -103,7 +106,7 @@ class DiscretionTest {
     FullJournal.picture(folder.resolve("2026/2026-04-06-zebrafile/zebraphoto.png"), 321, 213);
     FullJournal.picture(folder.resolve("2026/2026-04-06-zebrafile/zebrainline.png"), 322, 214);
 
-    InMemory.Run run = new InMemory(folder).run("publish");
+    InMemory.Run run = new Builder(folder).run("publish");
     assertEquals(0, run.code(), run.err());
     Published site = new Published(folder.resolve("site"));
 
@@ -124,6 +127,33 @@ class DiscretionTest {
   }
 
   @Test
+  void aPrivateNightHoldsItsRecordWithoutATitleOrLink() throws IOException {
+    new InMemory(folder)
+        .with("project.yaml", "phases: [planking]\n")
+        .with("2026-01-01.md", "---\nhours: 1\nphase: planking\n---\n")
+        .with(
+            "2026-01-02.md", "---\ntitle: Zebra\nhours: 9\nphase: planking\nprivate: true\n---\n");
+
+    Published site = new Builder(folder).publish();
+
+    Document records = site.page("records.html");
+    Element night = records.selectFirst(".records div:contains(Longest night)");
+    assertEquals("Longest night 9 hours on 2 January 2026", night.text());
+    assertTrue(night.select("a").isEmpty());
+    Element row = records.selectFirst("table:has(caption:contains(The longest nights)) tbody tr");
+    assertEquals("2 January 2026 9", row.text());
+    assertTrue(row.select("a").isEmpty());
+    assertEquals(
+        List.of("1 January 2026 1 January 2026 1 1", "2 January 2026 Not listed 9 10"),
+        site.page("phases/planking.html")
+            .select("table:has(caption:contains(Every session)) > tbody > tr")
+            .eachText());
+    assertEquals(List.of(), site.filesWith("Zebra"));
+    assertEquals(
+        "2 January 2026", site.page("index.html").selectFirst(".asof").text().substring(6));
+  }
+
+  @Test
   void aPictureSharedWithAPrivateEntryIsPublishedOnce() throws IOException {
     new InMemory(folder)
         .with("project.yaml", "name: Teal\n")
@@ -132,79 +162,12 @@ class DiscretionTest {
         .with("2026-01-03-c.md", "---\nhours: 1\nphase: x\nphotos: [p.png]\n---\n");
     FullJournal.picture(folder.resolve("p.png"), 300, 200);
 
-    assertEquals(0, new InMemory(folder).run("publish").code());
+    assertEquals(0, new Builder(folder).run("publish").code());
 
     List<String> prints =
         new Published(folder.resolve("site"))
             .paths().stream().filter(path -> path.startsWith("pictures/")).toList();
     assertEquals(1, prints.size());
     assertTrue(prints.get(0).endsWith("-300.jpg"));
-  }
-
-  @Test
-  void whatABuilderTypesIsNeverATemplateOrMarkup() throws IOException {
-    String hostile = "{{ frame.boat }}{% include 'x' %}<script>alert(1)</script>\"'&";
-    String quoted = "'" + hostile.replace("'", "''") + "'";
-    new InMemory(folder)
-        .with(
-            "project.yaml",
-            "name: "
-                + quoted
-                + "\nwhat: "
-                + quoted
-                + "\ncurrency: USD\nphases: [{id: a, title: "
-                + quoted
-                + "}]\n")
-        .with(
-            "2026-01-01-{{x}}<b>.md",
-            "---\ntitle: "
-                + quoted
-                + "\nphase: a\nhours: 1\nmaterials: {bought: [{item: "
-                + quoted
-                + ", cost: 2, from: "
-                + quoted
-                + "}]}\njoints: [{name: "
-                + quoted
-                + "}]\nlesson: "
-                + quoted
-                + "\nphotos: [{file: p.png, caption: "
-                + quoted
-                + ", alt: "
-                + quoted
-                + "}]\n---\n"
-                + hostile
-                + "\n");
-    FullJournal.picture(folder.resolve("p.png"), 300, 200);
-
-    InMemory.Run run = new InMemory(folder).run("publish");
-    assertEquals(0, run.code(), run.err());
-    Published site = new Published(folder.resolve("site"));
-
-    for (String page : site.pages()) {
-      assertTrue(site.page(page).select("script").isEmpty(), page);
-      assertTrue(site.page(page).text().contains("{{ frame.boat }}{% include"), page);
-    }
-    String money = site.page("money.html").text();
-    assertTrue(money.contains(hostile), money);
-  }
-
-  @Test
-  void theJournalIsOnlyRead() throws IOException {
-    FullJournal.write(folder);
-    List<String> own = List.of("site", ".ribband");
-    var bytes = Published.hashes(folder, own);
-    var times = Published.times(folder, own);
-
-    new InMemory(folder).run("check");
-    new InMemory(folder).run("publish");
-    new InMemory(folder).run("tally");
-    Files.writeString(folder.resolve("2026/2026-01-16.md"), "broken: [", StandardCharsets.UTF_8);
-    bytes = Published.hashes(folder, own);
-    times = Published.times(folder, own);
-    new InMemory(folder).run("publish");
-    new InMemory(folder).run("check");
-
-    assertEquals(bytes, Published.hashes(folder, own));
-    assertEquals(times, Published.times(folder, own));
   }
 }

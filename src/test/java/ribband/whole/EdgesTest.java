@@ -16,8 +16,11 @@ import ribband.cli.InMemory;
 class EdgesTest {
   @TempDir private Path folder;
 
-  private Published publish(InMemory journal) {
-    InMemory.Run run = journal.run("publish", "--today", "2036-01-01");
+  /**
+   * @param written the journal, on disk already
+   */
+  private Published publish(InMemory written) throws IOException {
+    InMemory.Run run = new Builder(folder).run("publish", "--today", "2036-01-01");
     assertEquals(0, run.code(), run.err());
     return new Published(folder.resolve("site"));
   }
@@ -99,38 +102,6 @@ class EdgesTest {
         "No work on the boat in June 2027, and $3.00 came back; the whole boat stands at"
             + " 15 hours 40 minutes and $11.75.",
         said(site, "2027-06"));
-  }
-
-  @Test
-  void pagesShowTheLedgersFigures() throws IOException {
-    FullJournal.write(folder);
-    Published site = publish(new InMemory(folder));
-
-    assertEquals(
-        List.of(
-            "Moulds and strongback 2 11 59% 12 $85.70 $80.00",
-            "Planking 2 4:20 23% 40 −$45.50 $400.00", "Fairing 2 3:10 17% $23.70"),
-        rows(site.page("index.html").selectFirst("table:has(caption:contains(beside the plan))")));
-    assertEquals(
-        List.of(
-            "Before Carried in from before this journal Moulds and strongback $61.20 $61.20",
-            "15 January 2026 The strongback, not itemised Moulds and strongback $24.50 $85.70",
-            "14 March 2026 epoxy, 2 of 1 qt the chandlery Planking $64.50 $150.20",
-            "14 March 2026 sanding discs Fairing $23.70 $173.90",
-            "20 March 2026 Refund, not itemised Planking −$120.00 $53.90",
-            "March 2026 Not listed $10.00 $63.90"),
-        rows(site.page("money.html").selectFirst("table:has(caption:contains(running total))")));
-    assertEquals(
-        List.of(
-            "15 January 2026 The strongback 2¾ 10¼ $24.50",
-            "16 January 2026 16 January 2026 ¾ 11 –"),
-        rows(site.page("phases/moulds.html")
-                .selectFirst("table:has(caption:contains(Every session))"))
-            .subList(1, 3));
-  }
-
-  private static List<String> rows(Element table) {
-    return table.select("tbody tr").eachText();
   }
 
   @Test

@@ -95,10 +95,11 @@ export function pictures(tab) {
       const at = widths.findIndex(({ url }) => url === img.currentSrc);
       const needed = img.clientWidth * devicePixelRatio;
       const told = `${img.currentSrc} for ${needed} px, sizes ${img.sizes}`;
-      // A browser takes the smaller of two candidates up to their geometric mean, here 0.71 at worst.
+      // A browser takes the smaller of two candidates up to their geometric mean, here 0.71 at worst. A tall print is
+      // narrower than the place that `sizes` tells of, so waste begins at four times the dots.
       if (at < 0) wrong.push(`picks no candidate: ${told}`);
       else if (widths[at].width < 0.7 * needed && at < widths.length - 1) wrong.push(`is too coarse: ${told}`);
-      else if (at > 0 && widths[at - 1].width >= needed) wrong.push(`is needlessly large: ${told}`);
+      else if (at > 0 && widths[at].width >= 2 * needed && widths[at - 1].width >= needed) wrong.push(`is needlessly large: ${told}`);
     }
     return wrong;
   });

@@ -54,6 +54,8 @@ async function withTab(page, base, { theme = 'light', fineness = 1, width, scrip
   const tab = await browser.newPage();
   listen(tab, page, view, base);
   await tab.setJavaScriptEnabled(script === 'on');
+  // Tabs stand side by side, and only one could have the focus.
+  await (await tab.createCDPSession()).send('Emulation.setFocusEmulationEnabled', { enabled: true });
   await tab.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: theme }]);
   await tab.setViewport({ width, height: 900, deviceScaleFactor: fineness });
   await tab.goto(base + page.split('/').map(encodeURIComponent).join('/'), { waitUntil: 'load' });

@@ -35,7 +35,7 @@ class MarkupTest {
     Files.writeString(folder.resolve("x.html"), "<!DOCTYPE html><title>x</title><p><div></p>");
     Files.writeString(folder.resolve("x.css"), "a { colr: red; vector-effect: none }");
     Files.writeString(
-        folder.resolve("x.svg"), "<svg xmlns='http://www.w3.org/2000/svg'><rect width='a'/></svg>");
+        folder.resolve("x.svg"), "<svg xmlns='http://www.w3.org/2000/svg'><plank/></svg>");
 
     String found = nu(folder);
 

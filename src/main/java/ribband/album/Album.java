@@ -3,15 +3,14 @@ package ribband.album;
 import java.util.List;
 import java.util.Optional;
 import ribband.journal.Journal;
-import ribband.prose.Manuscript;
 
 /**
  * A journal whose words are parsed and whose pictures are looked at.
  *
  * @param leaves one for each entry, in their order, private ones too
- * @param about what the project tells of the boat
+ * @param about what the project tells of the boat, made safe
  */
-public record Album(Journal journal, List<Leaf> leaves, Optional<Manuscript> about) {
+public record Album(Journal journal, List<Leaf> leaves, Optional<String> about) {
   public Album {
     leaves = List.copyOf(leaves);
   }

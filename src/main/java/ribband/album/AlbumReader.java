@@ -2,6 +2,7 @@ package ribband.album;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.time.LocalDateTime;
@@ -29,7 +30,9 @@ import ribband.prose.Body;
 import ribband.prose.Crew;
 import ribband.prose.Manuscript;
 import ribband.prose.Mention;
+import ribband.prose.Print;
 import ribband.prose.Prose;
+import ribband.prose.Surroundings;
 
 /** Parses the words and looks at the pictures of every entry, in parallel. */
 public final class AlbumReader {
@@ -38,14 +41,17 @@ public final class AlbumReader {
           .thenComparing(Listed::taken)
           .thenComparing(listed -> listed.photo().file());
 
+  private static final int OPENING = 220;
+
   private final Journal journal;
-  private final Prose prose;
   private final PictureLooker looker;
   private final Set<String> entryFiles;
+  private final Showing showing;
+  private final Prose prose = new Prose();
 
-  private AlbumReader(Journal journal, Prose prose, PictureMemory memory) {
+  private AlbumReader(Journal journal, Showing showing, PictureMemory memory) {
     this.journal = journal;
-    this.prose = prose;
+    this.showing = showing;
     this.looker = new PictureLooker(journal.folder(), memory);
     this.entryFiles = journal.entries().stream().map(Entry::file).collect(Collectors.toSet());
   }
@@ -53,10 +59,12 @@ public final class AlbumReader {
   /**
    * Reads the words and pictures of a journal.
    *
+   * @param showing where the texts will stand
    * @param problems gets what is wrong with them
    */
-  public static Album read(Journal journal, Prose prose, PictureMemory memory, Problems problems) {
-    return new AlbumReader(journal, prose, memory).read(problems);
+  public static Album read(
+      Journal journal, Showing showing, PictureMemory memory, Problems problems) {
+    return new AlbumReader(journal, showing, memory).read(problems);
   }
 
   private record OneLeaf(Leaf leaf, List<Problem> problems) {}
@@ -64,20 +72,33 @@ public final class AlbumReader {
   private Album read(Problems problems) {
     List<OneLeaf> leaves = Crew.work(journal.entries(), this::leaf);
     leaves.forEach(leaf -> problems.addAll(leaf.problems()));
-    Optional<Manuscript> about =
-        journal.project().site().about().map(file -> about(file, problems));
+    Optional<String> about = journal.project().site().about().map(file -> about(file, problems));
     return new Album(journal, leaves.stream().map(OneLeaf::leaf).toList(), about);
   }
 
-  private Manuscript about(String file, Problems problems) {
+  /** The words about the boat stand outside the entries: their relative links stay text. */
+  private static final Surroundings BARE =
+      new Surroundings() {
+        @Override
+        public Optional<String> href(Mention link) {
+          return Optional.empty();
+        }
+
+        @Override
+        public Optional<Print> print(Mention picture) {
+          return Optional.empty();
+        }
+      };
+
+  private String about(String file, Problems problems) {
     try {
       String text = Files.readString(journal.folder().path(file), StandardCharsets.UTF_8);
       Manuscript words = prose.read(new Body(file, 1, text), problems);
       words.mentions().forEach(mention -> checkLink(file, mention, problems));
-      return words;
-    } catch (java.nio.charset.CharacterCodingException e) {
+      return prose.html(words, BARE);
+    } catch (CharacterCodingException e) {
       problems.error(Place.of(file), "is not UTF-8; save it as UTF-8");
-      return prose.read(new Body(file, 1, ""), new Problems());
+      return "";
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -96,7 +117,9 @@ public final class AlbumReader {
         checkLink(entry.file(), mention, problems);
       }
     }
-    Leaf leaf = new Leaf(entry, words, List.copyOf(shots.values()));
+    List<Shot> shown = List.copyOf(shots.values());
+    String html = showing.of(entry, shown).map(around -> prose.html(words, around)).orElse("");
+    Leaf leaf = new Leaf(entry, words.opening(OPENING), html, shown);
     return new OneLeaf(leaf, problems.sorted());
   }
 
@@ -118,6 +141,7 @@ public final class AlbumReader {
   }
 
   private List<Shot> listed(Entry entry, Problems problems) {
+    looker.lookAhead(entry.photos().stream().map(Photo::file).toList());
     List<Listed> listed = new ArrayList<>();
     for (Photo photo : entry.photos()) {
       look(photo.file(), photo.file(), photo.place(), problems)

@@ -3,14 +3,15 @@ package ribband.album;
 import java.util.List;
 import java.util.Optional;
 import ribband.journal.Entry;
-import ribband.prose.Manuscript;
 
 /**
  * An entry as it can be shown.
  *
+ * @param opening the first words of its text, plain; may be empty
+ * @param html its text, made safe; empty where it is not to be shown
  * @param shots all its pictures in the order they are shown, each file once
  */
-public record Leaf(Entry entry, Manuscript words, List<Shot> shots) {
+public record Leaf(Entry entry, String opening, String html, List<Shot> shots) {
   public Leaf {
     shots = List.copyOf(shots);
   }

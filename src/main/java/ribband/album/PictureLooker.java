@@ -1,6 +1,7 @@
 package ribband.album;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import ribband.journal.JournalFolder;
@@ -22,6 +23,11 @@ final class PictureLooker {
 
   /** What came of it: facts, or why there are none. */
   record Look(PictureFacts facts, UnfitPicture unfit) {}
+
+  /** Looks at many at once, so that an entry with a card full of pictures keeps all cores busy. */
+  void lookAhead(List<String> files) {
+    files.parallelStream().forEach(file -> looks.computeIfAbsent(file, this::look));
+  }
 
   PictureFacts facts(String file) throws UnfitPicture {
     Look look = looks.computeIfAbsent(file, this::look);

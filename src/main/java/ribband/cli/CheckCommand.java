@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ribband.album.Showing;
 import ribband.ledger.Cell;
 import ribband.ledger.Cell.Blank;
 import ribband.ledger.Cell.Count;
@@ -71,7 +72,7 @@ final class CheckCommand implements Callable<Integer> {
   private OpenJournal inspected() throws IOException, InterruptedException {
     OpenJournal open =
         OpenJournal.open(around, Optional.ofNullable(folder), options.today(around.clock()));
-    Inspection inspection = Inspection.of(open, around.clock().instant());
+    Inspection inspection = Inspection.of(open, Showing.NOWHERE, around.clock().instant());
     Problems problems = new Problems();
     inspection.proof().tryOut(new PictureCounter(around, options), problems);
     return inspection.with(problems).open();

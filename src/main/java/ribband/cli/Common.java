@@ -2,6 +2,7 @@ package ribband.cli;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import ribband.measure.Dates;
@@ -72,8 +73,7 @@ final class Common {
               "--color",
               color,
               new Unreadable(
-                  "is no choice",
-                  Nearest.hint(color, java.util.List.of("auto", "always", "never"), "")));
+                  "is no choice", Nearest.hint(color, List.of("auto", "always", "never"), "")));
     };
   }
 }

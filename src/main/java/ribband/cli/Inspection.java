@@ -6,10 +6,10 @@ import ribband.album.Album;
 import ribband.album.AlbumReader;
 import ribband.album.KeptPictures;
 import ribband.album.PictureProof;
+import ribband.album.Showing;
 import ribband.memory.Memory;
 import ribband.photo.PrintRun;
 import ribband.problem.Problems;
-import ribband.prose.Prose;
 
 /**
  * A journal with its words parsed and its pictures looked at, for {@code check} and {@code publish}
@@ -18,22 +18,21 @@ import ribband.prose.Prose;
  * @param open with what is wrong in words and pictures added
  * @param memory of earlier runs; to be saved by who may write
  */
-record Inspection(OpenJournal open, Album album, Prose prose, PictureProof proof, Memory memory) {
+record Inspection(OpenJournal open, Album album, PictureProof proof, Memory memory) {
   private static final String MEMORY = "pictures";
   static final String WORK_FOLDER = ".ribband";
 
-  static Inspection of(OpenJournal open, Instant now) {
+  static Inspection of(OpenJournal open, Showing showing, Instant now) {
     Path folder = open.output().toAbsolutePath().normalize().resolveSibling(WORK_FOLDER);
     Memory memory = Memory.load(folder.resolve(MEMORY), "1");
     KeptPictures kept = new KeptPictures(open.journal().folder(), memory, now);
-    Prose prose = new Prose();
     Problems problems = new Problems();
-    Album album = AlbumReader.read(open.journal(), prose, kept, problems);
+    Album album = AlbumReader.read(open.journal(), showing, kept, problems);
     PictureProof proof = new PictureProof(album, kept, PrintRun.onThisMachine());
-    return new Inspection(open.with(problems), album, prose, proof, memory);
+    return new Inspection(open.with(problems), album, proof, memory);
   }
 
   Inspection with(Problems more) {
-    return new Inspection(open.with(more), album, prose, proof, memory);
+    return new Inspection(open.with(more), album, proof, memory);
   }
 }

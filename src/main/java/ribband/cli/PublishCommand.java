@@ -78,7 +78,7 @@ final class PublishCommand implements Callable<Integer> {
 
   private int publish(OpenJournal open, LastPublish last, Instant began)
       throws IOException, InterruptedException {
-    Inspection inspection = Inspection.of(open, began);
+    Inspection inspection = Inspection.of(open, Site.showing(open.journal()), began);
     if (inspection.open().errors() > 0) {
       // Bad pictures are told in the same run, though nothing will be printed.
       inspection = proven(inspection);
@@ -88,7 +88,7 @@ final class PublishCommand implements Callable<Integer> {
       Inspection printed = print(inspection, press);
       requireSound(printed.open());
       Ledger ledger = Ledger.of(open.journal());
-      int pages = Site.draw(printed.album(), ledger, printed.prose(), release, press::put);
+      int pages = Site.draw(printed.album(), ledger, release, press::put);
       Published published = press.finish();
       printed.memory().save();
       LastPublish.Made made =

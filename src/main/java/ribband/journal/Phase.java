@@ -1,5 +1,6 @@
 package ribband.journal;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import ribband.measure.Hours;
@@ -28,7 +29,7 @@ public record Phase(String id, String title, Optional<Hours> hours, Optional<Mon
   /** A phase that only the entries name. */
   static Phase named(String id) {
     String words = id.replace('-', ' ');
-    String title = words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    String title = words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     return new Phase(id, title, Optional.empty(), Optional.empty());
   }
 }

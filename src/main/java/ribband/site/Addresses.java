@@ -2,6 +2,7 @@ package ribband.site;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
 import java.time.YearMonth;
 import ribband.journal.Entry;
 import ribband.photo.Darkroom;
@@ -35,9 +36,12 @@ final class Addresses {
     return "pictures/" + Darkroom.fileName(facts, size);
   }
 
-  /** Spaces and slashes have no place in a file name that people type. */
+  /**
+   * Spaces have no place in an address that people type. Nothing else is changed, so that two
+   * phases with two names have two addresses.
+   */
   private static String safe(String id) {
-    return id.replaceAll("[^\\p{L}\\p{M}\\p{N}._-]+", "-");
+    return Normalizer.normalize(id, Normalizer.Form.NFC).replaceAll("[ \\u00a0]+", "-");
   }
 
   /**

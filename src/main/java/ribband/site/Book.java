@@ -2,6 +2,8 @@ package ribband.site;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,8 +47,8 @@ record Book(
 
   /** Leaves that may be shown, the newest first. */
   List<Leaf> newestFirst() {
-    List<Leaf> leaves = new java.util.ArrayList<>(album.shown());
-    java.util.Collections.reverse(leaves);
+    List<Leaf> leaves = new ArrayList<>(album.shown());
+    Collections.reverse(leaves);
     return leaves;
   }
 

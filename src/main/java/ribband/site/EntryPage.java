@@ -1,34 +1,26 @@
 package ribband.site;
 
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import ribband.album.Leaf;
-import ribband.album.Shot;
 import ribband.journal.Entry;
-import ribband.journal.FileNames;
 import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Saying;
-import ribband.prose.Mention;
-import ribband.prose.Print;
-import ribband.prose.Prose;
-import ribband.prose.Surroundings;
 
 /** One entry: its words, its figures, what was done, its pictures. */
 final class EntryPage {
   private final Book book;
-  private final Prose prose;
   private final Bench bench;
-  private final Map<String, Entry> entriesByFile;
 
-  EntryPage(Book book, Prose prose, Bench bench, Map<String, Entry> entriesByFile) {
+  EntryPage(Book book, Bench bench) {
     this.book = book;
-    this.prose = prose;
     this.bench = bench;
-    this.entriesByFile = entriesByFile;
   }
 
   /**
@@ -73,33 +65,32 @@ final class EntryPage {
   View view(Leaf leaf, Row<Entry> row, Optional<Entry> before, Optional<Entry> after) {
     Entry entry = leaf.entry();
     String page = Addresses.entry(entry);
-    String html = prose.html(leaf.words(), surroundings(leaf, page));
     List<Link> neighbours = new ArrayList<>();
     before.ifPresent(
         e -> neighbours.add(new Link("prev", e.title(), Addresses.href(page, Addresses.entry(e)))));
     after.ifPresent(
         e -> neighbours.add(new Link("next", e.title(), Addresses.href(page, Addresses.entry(e)))));
-    java.time.YearMonth month = java.time.YearMonth.from(entry.date());
+    YearMonth month = YearMonth.from(entry.date());
     return new View(
         entry.title(),
         entry.date().toString(),
         Saying.dayInFull(entry.date()),
         Addresses.href(page, Addresses.month(month)),
         Saying.month(month),
-        html,
+        leaf.html(),
         entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
         entry.totalCost().isZero() ? "" : book.words().money(entry.totalCost()),
         Saying.hoursInWords(row.hoursToDate()),
         shares(entry, page),
         bench.notes(entry),
         entry.lessons(),
-        new Prints(page).besideText(leaf, !html.contains("<img")),
+        new Prints(page).besideText(leaf, !leaf.html().contains("<img")),
         neighbours);
   }
 
   private List<Share> shares(Entry entry, String page) {
     List<Share> shares = new ArrayList<>();
-    Map<String, Money> costs = new java.util.TreeMap<>();
+    Map<String, Money> costs = new TreeMap<>();
     entry.outlays().forEach(outlay -> costs.merge(outlay.phase(), outlay.amount(), Money::plus));
     for (String id : book.ledger().phaseIds()) {
       Hours hours = entry.hours().getOrDefault(id, Hours.ZERO);
@@ -115,38 +106,5 @@ final class EntryPage {
       }
     }
     return shares;
-  }
-
-  private Surroundings surroundings(Leaf leaf, String page) {
-    return new Surroundings() {
-      @Override
-      public Optional<String> href(Mention link) {
-        return FileNames.linked(book.journal().folder(), leaf.entry().file(), link.path())
-            .flatMap(file -> Optional.ofNullable(entriesByFile.get(file)))
-            .filter(Entry::isPublic)
-            .map(entry -> Addresses.href(page, Addresses.entry(entry)) + fragment(link));
-      }
-
-      @Override
-      public Optional<Print> print(Mention picture) {
-        return leaf.shots().stream()
-            .filter(shot -> shows(leaf, shot, picture))
-            .findFirst()
-            .map(shot -> new Prints(page).inText(leaf, shot));
-      }
-    };
-  }
-
-  private static String fragment(Mention link) {
-    return link.fragment().isEmpty() ? "" : "#h-" + link.fragment();
-  }
-
-  private boolean shows(Leaf leaf, Shot shot, Mention picture) {
-    try {
-      return FileNames.picture(book.journal().folder(), leaf.entry().file(), picture.path())
-          .equals(shot.file());
-    } catch (ribband.measure.Unreadable e) {
-      return false;
-    }
   }
 }

@@ -16,21 +16,15 @@ import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Saying;
-import ribband.prose.Mention;
-import ribband.prose.Print;
-import ribband.prose.Prose;
-import ribband.prose.Surroundings;
 
 /** The first page: how far she is, what this month brought, what last night looked like. */
 final class HomePage {
   private static final int LATEST = 6;
 
   private final Book book;
-  private final Prose prose;
 
-  HomePage(Book book, Prose prose) {
+  HomePage(Book book) {
     this.book = book;
-    this.prose = prose;
   }
 
   /**
@@ -102,7 +96,7 @@ final class HomePage {
         book.showsMoney(),
         Addresses.MONTHS_CSV,
         Addresses.PHASES_CSV,
-        book.album().about().map(words -> prose.html(words, plainLinks())).orElse(""));
+        book.album().about().orElse(""));
   }
 
   private List<Chart<YearOfNights>> lastYear(Charts charts) {
@@ -169,20 +163,5 @@ final class HomePage {
               month.rank().orElseThrow()));
     }
     return lines;
-  }
-
-  /** The words about the boat stand outside the entries: their relative links stay text. */
-  private static Surroundings plainLinks() {
-    return new Surroundings() {
-      @Override
-      public Optional<String> href(Mention link) {
-        return Optional.empty();
-      }
-
-      @Override
-      public Optional<Print> print(Mention picture) {
-        return Optional.empty();
-      }
-    };
   }
 }

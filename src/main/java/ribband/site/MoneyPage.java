@@ -1,5 +1,6 @@
 package ribband.site;
 
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import ribband.chart.RunningCurve;
 import ribband.journal.Purchase;
 import ribband.ledger.PerHour;
 import ribband.ledger.PhaseRow;
+import ribband.ledger.Purchases;
 import ribband.ledger.Purchases.Spent;
 import ribband.measure.Hours;
 import ribband.measure.Money;
@@ -82,7 +84,7 @@ final class MoneyPage {
     for (Spent spent : book.purchases().lines()) {
       lines.add(
           new Line(
-              spent.kind() == ribband.ledger.Purchases.Kind.PRIVATE
+              spent.kind() == Purchases.Kind.PRIVATE
                   ? ""
                   : spent.date().map(Object::toString).orElse(""),
               day(spent),
@@ -103,7 +105,7 @@ final class MoneyPage {
   private static String day(Spent spent) {
     return switch (spent.kind()) {
       case CARRIED -> "Before";
-      case PRIVATE -> spent.date().map(d -> Saying.month(java.time.YearMonth.from(d))).orElse("");
+      case PRIVATE -> spent.date().map(d -> Saying.month(YearMonth.from(d))).orElse("");
       case ITEM, REST -> spent.date().map(Saying::day).orElse("");
     };
   }

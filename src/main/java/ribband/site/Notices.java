@@ -9,8 +9,6 @@ import ribband.measure.Saying;
 
 /** Short notices of entries, for lists. */
 final class Notices {
-  private static final int WORDS = 220;
-
   private final Book book;
   private final String page;
 
@@ -60,7 +58,7 @@ final class Notices {
         phases(book, entry),
         entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
         entry.totalCost().isZero() ? "" : book.words().money(entry.totalCost()),
-        leaf.words().opening(WORDS),
+        leaf.opening(),
         new Prints(page).cover(leaf, firstOnPage));
   }
 

@@ -2,6 +2,7 @@ package ribband.site;
 
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import ribband.album.Leaf;
@@ -27,7 +28,7 @@ final class PicturesPage {
 
   View view() {
     List<Map.Entry<YearMonth, List<Leaf>>> months = new ArrayList<>(book.shownByMonth().entrySet());
-    java.util.Collections.reverse(months);
+    Collections.reverse(months);
     List<Month> shown = new ArrayList<>();
     int count = 0;
     for (Map.Entry<YearMonth, List<Leaf>> month : months) {

@@ -88,7 +88,7 @@ final class Prints {
   }
 
   /** The print of a picture inside a text. */
-  Print inText(Leaf leaf, Shot shot) {
+  Print inText(Shot shot) {
     return print(shot, shot.alt().orElse(""), IN_TEXT);
   }
 

@@ -6,17 +6,19 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import ribband.album.Album;
 import ribband.album.Leaf;
 import ribband.album.Shot;
+import ribband.album.Showing;
 import ribband.journal.Entry;
+import ribband.journal.Journal;
 import ribband.ledger.By;
 import ribband.ledger.Ledger;
 import ribband.ledger.MoneyColumns;
@@ -27,7 +29,6 @@ import ribband.measure.Currency;
 import ribband.photo.PictureFacts;
 import ribband.photo.PrintSize;
 import ribband.prose.Crew;
-import ribband.prose.Prose;
 
 /**
  * Draws every page of a site. Entry pages are drawn on all cores; the result does not depend on it.
@@ -43,7 +44,6 @@ public final class Site {
           "assets/fonts-licence.txt");
 
   private final Book book;
-  private final Prose prose;
   private final Templates templates = new Templates();
   private final Frames frames;
   private final Out out;
@@ -57,9 +57,8 @@ public final class Site {
     void put(String path, byte[] content) throws IOException;
   }
 
-  private Site(Book book, Prose prose, Out out) {
+  private Site(Book book, Out out) {
     this.book = book;
-    this.prose = prose;
     this.frames = new Frames(book);
     this.out = out;
   }
@@ -70,8 +69,13 @@ public final class Site {
    * @param release the tool and its version, named at the foot of each page
    * @return how many pages were drawn
    */
-  public static int draw(Album album, Ledger ledger, Prose prose, String release, Out out) {
-    return new Site(Book.of(album, ledger, release), prose, out).draw();
+  public static int draw(Album album, Ledger ledger, String release, Out out) {
+    return new Site(Book.of(album, ledger, release), out).draw();
+  }
+
+  /** Where the texts of a journal's entries will stand. */
+  public static Showing showing(Journal journal) {
+    return new EntryWords(journal);
   }
 
   /** The paths of a picture's prints in the site. */
@@ -85,8 +89,7 @@ public final class Site {
         .flatMap(leaf -> leaf.shots().stream())
         .map(Shot::facts)
         .collect(
-            Collectors.toMap(
-                PictureFacts::digest, facts -> facts, (a, b) -> a, java.util.LinkedHashMap::new))
+            Collectors.toMap(PictureFacts::digest, facts -> facts, (a, b) -> a, LinkedHashMap::new))
         .values()
         .stream()
         .toList();
@@ -97,7 +100,7 @@ public final class Site {
     sheet(Addresses.MONTHS_CSV, By.MONTH);
     sheet(Addresses.PHASES_CSV, By.PHASE);
     int pages = entries() + months() + phases();
-    page(Addresses.HOME, "home", "Boat", about(), new HomePage(book, prose).view());
+    page(Addresses.HOME, "home", "Boat", about(), new HomePage(book).view());
     page(
         Addresses.RECORDS,
         "records",
@@ -132,16 +135,13 @@ public final class Site {
     List<Leaf> shown = book.album().shown();
     Map<String, Row<Entry>> rows = new HashMap<>();
     book.ledger().entries().forEach(row -> rows.put(row.period().file(), row));
-    Map<String, Entry> byFile =
-        book.journal().entries().stream()
-            .collect(Collectors.toMap(Entry::file, Function.identity()));
     Bench bench =
         new Bench(
             book.words(),
             book.journal().project().units(),
             book::phaseTitle,
             book.journal().entries());
-    EntryPage pages = new EntryPage(book, prose, bench, byFile);
+    EntryPage pages = new EntryPage(book, bench);
     Map<String, String> titles = EntryTitles.of(shown);
     draw(
         IntStream.range(0, shown.size()).boxed().toList(),
@@ -153,7 +153,7 @@ public final class Site {
               "entry",
               entry.title(),
               titles.get(entry.file()),
-              leaf.words().opening(160),
+              leaf.opening(),
               pages.view(leaf, rows.get(entry.file()), at(shown, i - 1), at(shown, i + 1)));
         });
     return shown.size();

@@ -191,6 +191,24 @@ class EdgesTest {
   }
 
   @Test
+  void phasesOfOddNamesHaveAddressesOfTheirOwn() throws IOException {
+    Published site =
+        publish(
+            new InMemory(folder)
+                .with("project.yaml", "phases: [a'b, a-b, side decks, a.b, 'u\u0308ber']\n")
+                .with("2026-01-01.md", "---\nhours: {a'b: 1, a-b: 1, side_decks: 1}\n---\n"));
+
+    assertEquals(
+        List.of(
+            "phases/a'b.html",
+            "phases/a-b.html",
+            "phases/a.b.html",
+            "phases/side-decks.html",
+            "phases/über.html"),
+        site.pages().stream().filter(page -> page.startsWith("phases/")).toList());
+  }
+
+  @Test
   void tenYears() throws IOException {
     InMemory journal =
         new InMemory(folder).with("project.yaml", "currency: JPY\nphases: [{id: a}, {id: b}]\n");

@@ -13,7 +13,9 @@ import ribband.prose.Print;
 /** Shows pictures on one page: addresses, sizes and words for each. */
 final class Prints {
   private static final String IN_GALLERY =
-      "(min-width: 72rem) 20rem, (min-width: 40rem) 44vw, 92vw";
+      "(min-width: 80rem) 15rem, (min-width: 60rem) 27vw, (min-width: 40rem) 40vw, calc(100vw - 5rem)";
+  private static final String ON_OWN_PAGE =
+      "(min-width: 86rem) 33rem, (min-width: 60rem) 41vw, (min-width: 40rem) 86vw, calc(100vw - 5rem)";
   private static final String IN_TEXT = "(min-width: 50rem) 40rem, 92vw";
   private static final int SHOWN_WIDTH = 960;
 
@@ -49,7 +51,7 @@ final class Prints {
   List<View> besideText(Leaf leaf, boolean firstOnPage) {
     List<Shot> shots =
         leaf.shots().stream().filter(shot -> shot.where() == Shot.Where.LISTED).toList();
-    return views(leaf, shots, 1, firstOnPage, false);
+    return views(leaf, shots, ON_OWN_PAGE, 1, firstOnPage, false);
   }
 
   /** All pictures of several entries, each with its entry. */
@@ -57,25 +59,36 @@ final class Prints {
     List<View> views = new ArrayList<>();
     for (Leaf leaf : leaves) {
       views.addAll(
-          views(leaf, leaf.shots(), views.size() + 1, firstOnPage && views.isEmpty(), true));
+          views(
+              leaf,
+              leaf.shots(),
+              IN_GALLERY,
+              views.size() + 1,
+              firstOnPage && views.isEmpty(),
+              true));
     }
     return views;
   }
 
   /** The one picture that stands for an entry; none or one. */
   List<View> cover(Leaf leaf, boolean firstOnPage) {
-    return views(leaf, leaf.cover().stream().toList(), 1, firstOnPage, true);
+    return views(leaf, leaf.cover().stream().toList(), IN_GALLERY, 1, firstOnPage, true);
   }
 
   private List<View> views(
-      Leaf leaf, List<Shot> shots, int number, boolean firstOnPage, boolean withEntry) {
+      Leaf leaf,
+      List<Shot> shots,
+      String sizes,
+      int number,
+      boolean firstOnPage,
+      boolean withEntry) {
     List<View> views = new ArrayList<>();
     for (Shot shot : shots) {
       PictureFacts facts = shot.facts();
       LocalDate date = leaf.entry().date();
       views.add(
           new View(
-              print(shot, alt(leaf, shot), IN_GALLERY),
+              print(shot, alt(leaf, shot), sizes),
               shape(facts),
               shot.caption().orElse(""),
               withEntry ? Addresses.href(page, Addresses.entry(leaf.entry())) : "",

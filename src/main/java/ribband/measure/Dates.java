@@ -19,6 +19,8 @@ public final class Dates {
   private static final Pattern HALF_DAY =
       Pattern.compile("(0?[1-9]|1[0-2])(?:[:.]([0-5][0-9]))? ?([ap])\\.?m\\.?");
 
+  private static final int LATEST_YEAR = 2199;
+
   private Dates() {}
 
   /** Reads {@code 2026-03-14}; nothing else. */
@@ -55,6 +57,10 @@ public final class Dates {
     }
     if (year < 1900) {
       throw new Unreadable("is too long ago", "write the year in full, as 2026-03-14");
+    }
+    // Every month up to the last entry has its page: one wrong figure would draw thousands.
+    if (year > LATEST_YEAR) {
+      throw new Unreadable("is too far ahead", "check the year, as in 2026-03-14");
     }
     try {
       return LocalDate.of(year, month, day);

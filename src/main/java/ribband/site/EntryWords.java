@@ -42,9 +42,8 @@ final class EntryWords implements Showing {
         entry.file(),
         page,
         picture ->
-            shots.stream()
-                .filter(shot -> shows(entry, shot, picture))
-                .findFirst()
+            file(entry, picture)
+                .flatMap(file -> shots.stream().filter(s -> s.file().equals(file)).findFirst())
                 .map(shot -> new Prints(page).inText(shot)));
   }
 
@@ -66,11 +65,11 @@ final class EntryWords implements Showing {
     };
   }
 
-  private boolean shows(Entry entry, Shot shot, Mention picture) {
+  private Optional<String> file(Entry entry, Mention picture) {
     try {
-      return FileNames.picture(journal.folder(), entry.file(), picture.path()).equals(shot.file());
+      return Optional.of(FileNames.picture(journal.folder(), entry.file(), picture.path()));
     } catch (Unreadable e) {
-      return false;
+      return Optional.empty();
     }
   }
 }

@@ -1,6 +1,7 @@
 package ribband.cli;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -16,6 +17,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import ribband.album.Album;
+import ribband.journal.Journal;
 import ribband.ledger.Ledger;
 import ribband.measure.Saying;
 import ribband.photo.PictureFacts;
@@ -90,14 +92,10 @@ final class PublishCommand implements Callable<Integer> {
       Ledger ledger = Ledger.of(open.journal());
       int pages = Site.draw(printed.album(), ledger, release, press::put);
       Published published = press.finish();
-      printed.memory().save();
       LastPublish.Made made =
           new LastPublish.Made(
               summary(printed.album(), ledger, pages), published.written() + published.unchanged());
-      Optional<LocalDate> latest = open.journal().asOf();
-      if (printed.open().problems().isEmpty() && latest.isPresent()) {
-        last.remember(open.journal().folder(), latest.get(), made, began);
-      }
+      remember(printed, last, made, began);
       tell(made, published, open.output(), began);
     } catch (PressRefused e) {
       throw Refusal.wrongUsage(e.getMessage());
@@ -105,6 +103,21 @@ final class PublishCommand implements Callable<Integer> {
       throw Refusal.surroundings(e.getMessage());
     }
     return ExitCode.DONE;
+  }
+
+  private static void remember(
+      Inspection printed, LastPublish last, LastPublish.Made made, Instant began) {
+    Journal journal = printed.open().journal();
+    Optional<LocalDate> latest = journal.asOf();
+    try {
+      printed.memory().save();
+      if (printed.open().problems().isEmpty() && latest.isPresent()) {
+        last.remember(journal.folder(), latest.get(), made, began);
+      }
+    } catch (IOException | UncheckedIOException e) {
+      // The site is in place; without its memory the next run only takes longer.
+      return;
+    }
   }
 
   private void requireSound(OpenJournal open) {

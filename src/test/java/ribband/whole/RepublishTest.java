@@ -39,6 +39,16 @@ class RepublishTest {
     assertEquals(times, Published.times(folder.resolve("site"), List.of()));
   }
 
+  @Test
+  void aMemoryThatCannotBeWrittenTakesNothingFromThePublish() throws IOException {
+    FullJournal.write(folder);
+    Files.createDirectories(folder.resolve(".ribband/pictures/full"));
+
+    String told = secondLine(publish());
+
+    assertTrue(told.matches("\\d+ files written, 0 unchanged, 0 removed"), told);
+  }
+
   /** {@link Builder} looks after each. */
   @Test
   void noCommandTouchesTheJournal() throws IOException {

@@ -8,7 +8,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import ribband.album.Showing;
 import ribband.ledger.Cell;
 import ribband.ledger.Cell.Blank;
 import ribband.ledger.Cell.Count;
@@ -17,7 +16,6 @@ import ribband.ledger.Sheet;
 import ribband.measure.Saying;
 import ribband.problem.Place;
 import ribband.problem.Problem;
-import ribband.problem.Problems;
 
 /** Tells all that is wrong in a journal. */
 @Command(
@@ -72,10 +70,7 @@ final class CheckCommand implements Callable<Integer> {
   private OpenJournal inspected() throws IOException, InterruptedException {
     OpenJournal open =
         OpenJournal.open(around, Optional.ofNullable(folder), options.today(around.clock()));
-    Inspection inspection = Inspection.of(open, Showing.NOWHERE, around.clock().instant());
-    Problems problems = new Problems();
-    inspection.proof().tryOut(new PictureCounter(around, options), problems);
-    return inspection.with(problems).open();
+    return Inspection.whole(open, around.clock().instant(), new PictureCounter(around, options));
   }
 
   private static String verdict(OpenJournal journal) {

@@ -10,6 +10,7 @@ import java.util.concurrent.CompletableFuture;
 import ribband.journal.JournalFolder;
 import ribband.memory.Memory;
 import ribband.memory.TreeState;
+import ribband.press.Press;
 
 /**
  * What the last publish saw and made: where journal, site and tool are as they were then, the next
@@ -38,8 +39,8 @@ final class LastPublish {
    *
    * @param site where it is, absolute
    */
-  static LastPublish load(Path site) {
-    Path file = site.resolveSibling(Inspection.WORK_FOLDER).resolve("last-publish");
+  static LastPublish load(Path site) throws IOException {
+    Path file = Press.workFolder(site).resolve("last-publish");
     Memory memory = Memory.load(file, Version.BUILD + " into " + site);
     CompletableFuture<String> siteState =
         memory.get(SITE).isPresent()

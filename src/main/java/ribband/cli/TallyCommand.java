@@ -81,7 +81,7 @@ final class TallyCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException {
+  public Integer call() throws IOException, InterruptedException {
     Format how = Format.read(format);
     By rows = rows();
     Optional<LocalDate> first =
@@ -90,8 +90,12 @@ final class TallyCommand implements Callable<Integer> {
     if (first.isPresent() && last.isPresent() && first.get().isAfter(last.get())) {
       throw Refusal.wrongUsage("--from " + from + " is later than --to " + to + "; swap them");
     }
+    // spec: figures print nothing from a journal with errors, those of pictures included.
     OpenJournal open =
-        OpenJournal.open(around, Optional.ofNullable(folder), options.today(around.clock()));
+        Inspection.whole(
+            OpenJournal.open(around, Optional.ofNullable(folder), options.today(around.clock())),
+            around.clock().instant(),
+            new PictureCounter(around, options));
     new ProblemTeller(around, options).requireSound(open, ", no figure is told");
     Journal journal = open.journal();
     Optional<Phase> one = Optional.ofNullable(phase).map(id -> phase(journal, id));

@@ -30,10 +30,10 @@ public record Purchases(List<Spent> lines) {
    *
    * @param date empty for what was spent before the journal
    * @param entry where it is written; empty for carried and private money
-   * @param what in words; empty where the entry names no item, or may not be shown
+   * @param what the item bought; empty where the entry names none, or may not be shown
    * @param from who sold it
    * @param phase empty where several are thrown together
-   * @param kind why it has no name, if it has none
+   * @param kind where it comes from
    */
   public record Spent(
       Optional<LocalDate> date,

@@ -58,6 +58,12 @@ public final class Saying {
     return minutes < 60 ? rest : counted(minutes / 60, "hour", "hours") + " " + rest;
   }
 
+  /** {@code hour} or {@code hours}, beside figures in large letters. */
+  public static String hourOrHours(Hours hours) {
+    long minutes = (hours.seconds() + 30) / 60;
+    return minutes > 0 && minutes <= 60 ? "hour" : "hours";
+  }
+
   /** {@code $1,234.50}, {@code −$20.00}; whole amounts of money keep their places. */
   public static String money(Money money, Currency currency) {
     BigDecimal amount = BigDecimal.valueOf(money.minor(), currency.digits()).abs();
@@ -231,6 +237,10 @@ public final class Saying {
             .multiply(BigDecimal.valueOf(100))
             .divide(BigDecimal.valueOf(whole), 0, RoundingMode.HALF_UP);
     boolean trace = hundredths.signum() == 0 && part > 0;
+    boolean nearly = hundredths.intValue() == 100 && part < whole;
+    if (nearly) {
+      return ">99%";
+    }
     return trace ? "<1%" : hundredths.toPlainString().replace('-', '−') + "%";
   }
 

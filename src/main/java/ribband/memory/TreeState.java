@@ -81,6 +81,9 @@ public final class TreeState {
     @Override
     public FileVisitResult visitFile(Path path, BasicFileAttributes file) {
       // A link in place of a file has another size and time than the file had.
+      if (path.getFileName().toString().startsWith(".")) {
+        return FileVisitResult.CONTINUE;
+      }
       state.add(path.toString().substring(rootLength), file.size(), nanos(file));
       return FileVisitResult.CONTINUE;
     }

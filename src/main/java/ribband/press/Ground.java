@@ -35,7 +35,7 @@ final class Ground {
     return real;
   }
 
-  private static Path real(Path output) throws PressRefused, IOException {
+  static Path real(Path output) throws PressRefused, IOException {
     Path whole = output.toAbsolutePath();
     if (Files.exists(whole)) {
       return whole.toRealPath();

@@ -78,6 +78,16 @@ public final class Press implements AutoCloseable {
     }
   }
 
+  /** The work folder of an output, also where a link leads to that; neither needs to exist. */
+  public static Path workFolder(Path output) throws IOException {
+    try {
+      return Ground.real(output).resolveSibling(Ground.WORK_FOLDER);
+    } catch (PressRefused e) {
+      // Told when the press is opened; until then there is nothing to remember beside it.
+      return output.toAbsolutePath().normalize().resolveSibling(Ground.WORK_FOLDER);
+    }
+  }
+
   /** The folder beside the output for what the tool remembers; may be deleted between runs. */
   public Path workFolder() {
     return workFolder;

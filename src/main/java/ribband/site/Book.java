@@ -78,7 +78,7 @@ record Book(
     return ledger.months().stream().filter(row -> row.period().equals(month)).findFirst();
   }
 
-  /** The public entry of a night, if it has just one page to lead to. */
+  /** The first entry of each day that may be shown. */
   Map<LocalDate, Entry> firstEntryOfDay() {
     return album.shown().stream()
         .map(Leaf::entry)

@@ -128,8 +128,10 @@ final class Charts {
     }
     List<RunningCurve.Step> steps = new ArrayList<>();
     for (Spent spent : book.purchases().lines()) {
+      // Private money stands at its month's end, which the last month has not seen yet.
       spent
           .date()
+          .map(date -> book.journal().asOf().filter(date::isAfter).orElse(date))
           .ifPresent(date -> steps.add(new RunningCurve.Step(date, spent.amount().minor())));
     }
     Money planned =

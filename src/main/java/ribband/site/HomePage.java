@@ -54,7 +54,13 @@ final class HomePage {
 
   /** The month of the last entry. */
   record ThisMonth(
-      String title, String href, String hours, String nights, String money, String rank) {}
+      String title,
+      String href,
+      String hours,
+      String unit,
+      String nights,
+      String money,
+      String rank) {}
 
   /** A phase beside its plan. */
   record PhaseLine(
@@ -122,6 +128,7 @@ final class HomePage {
             Saying.month(month.period()),
             Addresses.href(Addresses.HOME, Addresses.month(month.period())),
             Saying.hours(month.hours()),
+            Saying.hourOrHours(month.hours()),
             Saying.counted(month.nights(), "night", "nights"),
             book.words().moved(month.cost()).orElse(""),
             rank));

@@ -21,6 +21,7 @@ import ribband.measure.Saying;
  */
 record HowFar(
     String hours,
+    String unit,
     String sessions,
     String money,
     String planned,
@@ -41,6 +42,7 @@ record HowFar(
     String share = Saying.share(worked.seconds(), planned.seconds());
     return new HowFar(
         Saying.hours(ledger.whole().totalHours()),
+        Saying.hourOrHours(ledger.whole().totalHours()),
         Saying.counted(ledger.whole().sessions(), "session", "sessions"),
         book.showsMoney() ? book.words().money(ledger.whole().totalCost()) : "",
         isPlanned ? Saying.hours(planned) : "",

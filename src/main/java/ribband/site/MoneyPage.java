@@ -71,6 +71,11 @@ final class MoneyPage {
   }
 
   private String sentence(Money total) {
+    if (total.isNegative()) {
+      return "More has come back than has gone into the boat: "
+          + book.words().money(Money.ZERO.minus(total))
+          + ".";
+    }
     Hours hours = book.ledger().whole().totalHours();
     String perHour =
         PerHour.of(total, hours)
@@ -149,6 +154,12 @@ final class MoneyPage {
     return lines;
   }
 
+  /** What came back is no share of anything. */
+  private static String share(Money part, Money total) {
+    boolean isShare = !part.isNegative() && !total.isNegative();
+    return isShare ? Saying.share(part.minor(), total.minor()) : "–";
+  }
+
   private List<Share> suppliers(Money total) {
     List<Share> shares = new ArrayList<>();
     for (Map.Entry<String, Money> supplier : book.purchases().bySupplier().entrySet()) {
@@ -156,7 +167,7 @@ final class MoneyPage {
           new Share(
               supplier.getKey().isEmpty() ? "Nobody named" : supplier.getKey(),
               book.words().money(supplier.getValue()),
-              Saying.share(supplier.getValue().minor(), total.minor())));
+              share(supplier.getValue(), total)));
     }
     return shares;
   }

@@ -73,14 +73,13 @@ final class MonthSentence {
         + (better.size() == 1 ? " beats it)" : " beat it)");
   }
 
-  /** Months of the same year as the one told of go without it. */
+  /** Where all are of the same year as the one told of, they go without it. */
   private static String months(List<YearMonth> months, YearMonth told) {
+    List<YearMonth> first = months.stream().limit(MOST_NAMED).toList();
+    boolean sameYear = first.stream().allMatch(m -> m.getYear() == told.getYear());
     List<String> named =
         new ArrayList<>(
-            months.stream()
-                .limit(MOST_NAMED)
-                .map(m -> m.getYear() == told.getYear() ? Saying.monthName(m) : Saying.month(m))
-                .toList());
+            first.stream().map(m -> sameYear ? Saying.monthName(m) : Saying.month(m)).toList());
     if (months.size() > MOST_NAMED) {
       named.add(Saying.number(months.size() - MOST_NAMED) + " more");
     }

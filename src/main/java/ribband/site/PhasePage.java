@@ -99,12 +99,12 @@ final class PhasePage {
   }
 
   static String againstPlan(Hours actual, Hours plan) {
-    long difference = actual.seconds() - plan.seconds();
-    if (difference == 0) {
+    Hours gap = new Hours(Math.abs(actual.seconds() - plan.seconds()));
+    // Less than is ever said.
+    if (gap.seconds() < 30) {
       return "That is the plan to the minute.";
     }
-    Hours gap = new Hours(Math.abs(difference));
-    return difference > 0
+    return actual.compareTo(plan) > 0
         ? "That is " + Saying.hoursInWords(gap) + " over the " + Saying.hours(plan) + " planned."
         : Saying.hours(gap) + " of the " + Saying.hoursInWords(plan) + " planned are left.";
   }

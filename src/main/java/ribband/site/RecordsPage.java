@@ -70,7 +70,7 @@ final class RecordsPage {
                     new Fact(
                         "Best month",
                         Saying.hours(month.hours()),
-                        "hours in " + Saying.month(month.period()),
+                        Saying.hourOrHours(month.hours()) + " in " + Saying.month(month.period()),
                         monthHref(month.period()))));
     records
         .longestNight()
@@ -80,7 +80,7 @@ final class RecordsPage {
                     new Fact(
                         "Longest night",
                         Saying.hours(night.hours()),
-                        "hours on " + Saying.day(night.date()),
+                        Saying.hourOrHours(night.hours()) + " on " + Saying.day(night.date()),
                         entryHref(night.date()))));
     stretch(records.runOfNights(), "Longest run", "night in a row", "nights in a row")
         .ifPresent(facts::add);
@@ -89,7 +89,7 @@ final class RecordsPage {
     stretch(records.gap(), "Longest gap", "day without work", "days without work")
         .ifPresent(facts::add);
     averageNight().ifPresent(facts::add);
-    if (book.showsMoney()) {
+    if (book.showsMoney() && !book.ledger().whole().totalCost().isNegative()) {
       PerHour.of(book.ledger().whole().totalCost(), book.ledger().whole().totalHours())
           .ifPresent(
               each ->
@@ -128,9 +128,7 @@ final class RecordsPage {
         new Fact(
             "A night, on average",
             Saying.hours(mean),
-            (mean.seconds() > 3600 ? "hours" : "hour")
-                + ", over "
-                + Saying.counted(nights, "night", "nights"),
+            Saying.hourOrHours(mean) + ", over " + Saying.counted(nights, "night", "nights"),
             ""));
   }
 

@@ -50,6 +50,15 @@ class SayingTest {
   }
 
   @Test
+  void aShareIsWholeOnlyWhereAllOfItIsThere() {
+    assertEquals("100%", Saying.share(3, 3));
+    assertEquals(">99%", Saying.share(10_790, 10_800));
+    assertEquals("<1%", Saying.share(1, 10_800));
+    assertEquals("101%", Saying.share(101, 100));
+    assertEquals("–", Saying.share(1, 0));
+  }
+
+  @Test
   void daysAndLists() {
     LocalDate day = LocalDate.of(2026, 3, 14);
     assertEquals("14 March 2026", Saying.day(day));

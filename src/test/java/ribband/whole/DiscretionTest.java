@@ -146,7 +146,7 @@ class DiscretionTest {
     assertEquals(
         List.of("1 January 2026 1 January 2026 1 1", "2 January 2026 Not listed 9 10"),
         site.page("phases/planking.html")
-            .select("table:has(caption:contains(Every session)) > tbody > tr")
+            .select("table:has(caption:contains(Entry by entry)) > tbody > tr")
             .eachText());
     assertEquals(List.of(), site.filesWith("Zebra"));
     assertEquals(

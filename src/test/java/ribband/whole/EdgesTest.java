@@ -180,6 +180,19 @@ class EdgesTest {
   }
 
   @Test
+  void moreMoneyBackThanSpentIsSaidSo() throws IOException {
+    Published site =
+        publish(
+            new InMemory(folder)
+                .with("project.yaml", "currency: USD\nphases: [a]\n")
+                .with("2026-01-01.md", "---\nhours: 3\nphase: a\ncost: -3\n---\n"));
+
+    assertEquals(
+        "More has come back than has gone into the boat: $3.00.",
+        site.page("money.html").selectFirst(".said").text());
+  }
+
+  @Test
   void tenYears() throws IOException {
     InMemory journal =
         new InMemory(folder).with("project.yaml", "currency: JPY\nphases: [{id: a}, {id: b}]\n");

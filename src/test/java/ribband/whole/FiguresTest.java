@@ -114,7 +114,7 @@ class FiguresTest {
 
       List<String> gauge = page.select(".gauge dd").eachText();
       assertEquals(List.of(hours(worked), "80", dash(paid, said(paid)), said500()), gauge, id);
-      List<Element> lines = page.select("table:has(caption:contains(Every session)) tbody tr");
+      List<Element> lines = page.select("table:has(caption:contains(Entry by entry)) tbody tr");
       Element last = lines.get(lines.size() - 1);
       assertEquals(hours(worked), last.select("td").get(2).text(), id);
     }
@@ -181,10 +181,10 @@ class FiguresTest {
             "15 January 2026 The strongback 2¾ 10¼ $24.50",
             "16 January 2026 16 January 2026 ¾ 11 –"),
         rows(site.page("phases/moulds.html")
-                .selectFirst("table:has(caption:contains(Every session))"))
+                .selectFirst("table:has(caption:contains(Entry by entry))"))
             .subList(1, 3));
     assertEquals(
-        List.of("the chandlery $64.50 101%", "Nobody named −$0.60 −1%"),
+        List.of("the chandlery $64.50 101%", "Nobody named −$0.60 –"),
         rows(site.page("money.html").selectFirst("table:has(caption:contains(by supplier))")));
     assertEquals(
         List.of("Best month 5 hours in March 2026", "Longest night 4 hours on 14 March 2026"),

@@ -74,7 +74,7 @@ class SentencesTest {
         said("2026-01"));
     assertEquals(
         "¼ hour in February 2026, over 1 night, third of 3 months with work (January 2025 and"
-            + " January beat it): Planking took ¼ and now stands at 1¼, and the whole boat stands"
+            + " January 2026 beat it): Planking took ¼ and now stands at 1¼, and the whole boat stands"
             + " at 1¼ hours.",
         said("2026-02"));
   }

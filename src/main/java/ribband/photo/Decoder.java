@@ -1,9 +1,9 @@
 package ribband.photo;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
@@ -35,27 +35,50 @@ final class Decoder {
    */
   static Negative decode(Original original, PictureKind kind) throws UnfitPicture {
     Outline outline = Outline.of(kind, original.bytes());
-    int padding = outline instanceof JpegOutline jpeg ? jpeg.padding() : 0;
-    BufferedImage image = read(kind, outline.pixels(), padding);
-    return new Negative(FlatPixels.of(image), outline.profile());
+    return outline instanceof JpegOutline jpeg
+        ? jpeg(jpeg)
+        : new Negative(
+            FlatPixels.of(read(outline.pixels(), kind, 0, reader -> reader.read(0))),
+            outline.profile());
   }
 
-  private static BufferedImage read(PictureKind kind, byte[] bytes, int padding)
+  private static Negative jpeg(JpegOutline jpeg) throws UnfitPicture {
+    return switch (jpeg.samples()) {
+      case GREY, COLOUR ->
+          new Negative(FlatPixels.of(jpeg(jpeg, reader -> reader.read(0))), jpeg.profile());
+      case CMYK, YCCK ->
+          new Negative(
+              Inks.onPaper(
+                  jpeg(jpeg, reader -> reader.readRaster(0, null)), jpeg.samples(), jpeg.profile()),
+              Optional.empty());
+    };
+  }
+
+  private static <T> T jpeg(JpegOutline jpeg, Reading<T> reading) throws UnfitPicture {
+    return read(jpeg.pixels(), PictureKind.JPEG, jpeg.padding(), reading);
+  }
+
+  /** What is asked of a reader. */
+  private interface Reading<T> {
+    T by(ImageReader reader) throws IOException;
+  }
+
+  private static <T> T read(byte[] bytes, PictureKind kind, int padding, Reading<T> reading)
       throws UnfitPicture {
     ImageReader reader = ImageIO.getImageReadersByFormatName(kind.name()).next();
     List<String> warnings = new ArrayList<>();
     try (BytesInput in = new BytesInput(bytes)) {
       reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
       reader.setInput(in, true, true);
-      BufferedImage image = reader.read(0);
+      T read = reading.by(reader);
       for (String warning : warnings) {
         if (!isHarmless(warning, padding)) {
           throw UnfitPicture.damaged();
         }
       }
-      return image;
+      return read;
     } catch (IOException | RuntimeException e) {
-      // Hostile bytes make the JDK's readers throw nearly anything.
+      // Hostile bytes make the readers throw nearly anything.
       throw UnfitPicture.damaged(e);
     } finally {
       reader.dispose();

@@ -13,6 +13,8 @@ import java.util.TreeMap;
  *
  * @param width px, as stored
  * @param height px, as stored
+ * @param samples what a pixel is made of
+ * @param scans passes over the pixels; several in a progressive JPEG
  * @param exif the TIFF block of the first APP1 segment that holds EXIF
  * @param profile the ICC profile of the APP2 segments; none where a part is missing
  * @param pixels the file without those segments
@@ -21,17 +23,35 @@ import java.util.TreeMap;
 record JpegOutline(
     int width,
     int height,
+    Samples samples,
+    int scans,
     Optional<byte[]> exif,
     Optional<byte[]> profile,
     byte[] pixels,
     int padding)
     implements Outline {
+  /** What a pixel is made of. */
+  enum Samples {
+    GREY,
+    COLOUR,
+    /** Four inks, stored as what they leave white. */
+    CMYK,
+    /** Cyan, magenta and yellow as luma and chroma, black as above. */
+    YCCK
+  }
+
   private static final int START_OF_SCAN = 0xDA;
   private static final int END_OF_IMAGE = 0xD9;
   private static final int APP1 = 0xE1;
   private static final int APP2 = 0xE2;
+  private static final int APP14 = 0xEE;
   private static final byte[] EXIF = {'E', 'x', 'i', 'f', 0, 0};
   private static final byte[] ICC = "ICC_PROFILE\0".getBytes(StandardCharsets.US_ASCII);
+
+  private static final byte[] ADOBE = "Adobe".getBytes(StandardCharsets.US_ASCII);
+
+  /** After the name: version, two flags of 16 bits each, then the transform; 2 is YCCK. */
+  private static final int ADOBE_TRANSFORM = 6;
 
   /** A camera's progressive JPEG has about ten; each scan costs a pass over all pixels. */
   private static final int MOST_SCANS = 100;
@@ -40,7 +60,14 @@ record JpegOutline(
     Walk walk = new Walk(ByteBuffer.wrap(bytes));
     walk.run();
     return new JpegOutline(
-        walk.width, walk.height, walk.exif, walk.profile(), walk.pixels(), walk.padding);
+        walk.width,
+        walk.height,
+        walk.samples(),
+        walk.scans,
+        walk.exif,
+        walk.profile(),
+        walk.pixels(),
+        walk.padding);
   }
 
   /** One pass over the markers; kept only while it runs. */
@@ -48,6 +75,8 @@ record JpegOutline(
     private final ByteBuffer in;
     private int width;
     private int height;
+    private int components;
+    private int adobeTransform;
     private Optional<byte[]> exif = Optional.empty();
 
     /** Parts of the profile by their numbers, which count from 1. */
@@ -76,6 +105,8 @@ record JpegOutline(
           exif = after(EXIF, segment);
         } else if (marker == APP2 && scans == 0) {
           after(ICC, segment).ifPresent(part -> profilePart(part, start));
+        } else if (marker == APP14) {
+          after(ADOBE, segment).ifPresent(this::adobe);
         } else if (marker == START_OF_SCAN && ++scans > MOST_SCANS) {
           throw new UnfitPicture("is a JPEG of more than 100 scans; export it as a plain JPEG");
         }
@@ -137,15 +168,12 @@ record JpegOutline(
       int precision = segment.get();
       int rows = segment.getShort() & 0xFFFF;
       int columns = segment.getShort() & 0xFFFF;
-      int components = segment.get() & 0xFF;
+      components = segment.get() & 0xFF;
       // Only baseline, extended and progressive Huffman frames of 8 bits are decoded by the JDK.
       if (marker > 0xC2 || precision != 8 || rows == 0) {
         throw new UnfitPicture("is an unusual kind of JPEG; export it as a plain JPEG");
       }
-      if (components == 4) {
-        throw new UnfitPicture("is a CMYK JPEG; export it as an sRGB JPEG");
-      }
-      if (components != 1 && components != 3) {
+      if (components != 1 && components != 3 && components != 4) {
         throw new UnfitPicture("is a JPEG without plain colours; export it as an sRGB JPEG");
       }
       PixelLimit.check(columns, rows);
@@ -162,6 +190,18 @@ record JpegOutline(
       return opens
           ? Optional.of(Arrays.copyOfRange(data, opening.length, data.length))
           : Optional.empty();
+    }
+
+    private void adobe(byte[] data) {
+      adobeTransform = data.length > ADOBE_TRANSFORM ? data[ADOBE_TRANSFORM] : 0;
+    }
+
+    Samples samples() {
+      return switch (components) {
+        case 1 -> Samples.GREY;
+        case 3 -> Samples.COLOUR;
+        default -> adobeTransform == 2 ? Samples.YCCK : Samples.CMYK;
+      };
     }
 
     /** A part opens with its number and the count of parts. */

@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** Says what a file is that is neither JPEG nor PNG, and what to export instead. */
+/** Says what a file is that is of none of our kinds, and what to export instead. */
 final class OtherFormat {
   private static final int ENOUGH_TO_TELL = 512;
 
@@ -59,8 +59,6 @@ final class OtherFormat {
     return switch (type) {
       case Heif -> Optional.of(picture("a HEIC", "JPEG"));
       case Avif -> Optional.of(picture("an AVIF", "JPEG"));
-      case Gif -> Optional.of(picture("a GIF", "PNG"));
-      case WebP -> Optional.of(picture("a WebP", "JPEG"));
       case Bmp -> Optional.of(picture("a BMP", "PNG"));
       case Psd -> Optional.of(picture("a PSD", "JPEG"));
       case Ico -> Optional.of(picture("an ICO", "PNG"));

@@ -3,7 +3,7 @@ package ribband.photo;
 import java.util.Optional;
 
 /** The build of a picture file as far as its bytes show it without decoding. */
-sealed interface Outline permits JpegOutline, PngOutline {
+sealed interface Outline permits JpegOutline, PngOutline, GifOutline, WebpOutline {
   /** Px, as stored. */
   int width();
 
@@ -28,6 +28,8 @@ sealed interface Outline permits JpegOutline, PngOutline {
     return switch (kind) {
       case JPEG -> JpegOutline.of(bytes);
       case PNG -> PngOutline.of(bytes);
+      case GIF -> GifOutline.of(bytes);
+      case WEBP -> WebpOutline.of(bytes);
     };
   }
 }

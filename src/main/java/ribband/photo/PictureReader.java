@@ -10,7 +10,7 @@ public final class PictureReader {
    * What the file's bytes tell without decoding. Marks and checksums are walked to the file's end,
    * so a file that is cut short is told here already.
    *
-   * @throws UnfitPicture where it is no JPEG or PNG that can be shown
+   * @throws UnfitPicture where it is no picture that can be shown
    * @throws IOException where the file cannot be read at all
    */
   public PictureFacts facts(Path file) throws UnfitPicture, IOException {

@@ -161,7 +161,7 @@ public final class PrintRun {
     int perPixel =
         switch (order.facts().kind()) {
           case JPEG -> BYTES_PER_JPEG_PIXEL;
-          case PNG -> BYTES_PER_PNG_PIXEL;
+          case PNG, GIF, WEBP -> BYTES_PER_PNG_PIXEL;
         };
     long bytes = 2 * Files.size(order.file()) + order.facts().pixels() * perPixel;
     return (int) Math.min(megabytes, bytes / MEGABYTE + 1);

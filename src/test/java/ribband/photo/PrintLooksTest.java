@@ -8,6 +8,7 @@ import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.awt.image.BufferedImage;
 import java.awt.image.IndexColorModel;
+import java.awt.image.Raster;
 import java.awt.image.WritableRaster;
 import java.io.ByteArrayOutputStream;
 import java.io.File;
@@ -20,6 +21,8 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import java.util.zip.DeflaterOutputStream;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageWriteParam;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,15 +47,12 @@ class PrintLooksTest {
 
   @Test
   void printsAreWhatImageMagickMakes() throws Exception {
-    String convert = onPath("convert");
-    assumeTrue(convert != null, "ImageMagick's convert is not installed");
     BufferedImage scene = Scene.of(1700, 1275);
     Path original = Files.write(folder.resolve("scene.png"), Scene.png(scene));
     for (var print : Prints.of(folder, Scene.png(scene)).entrySet()) {
       int width = print.getKey();
       Path scaled = folder.resolve("scaled.png");
-      run(
-          convert,
+      convert(
           original.toString(),
           "-filter",
           "Lanczos",
@@ -132,7 +132,7 @@ class PrintLooksTest {
     assertLevel(255, print.getRGB(56, 16));
   }
 
-  /** The greys and 16-bit kinds that the JDK cannot write, made and measured by ImageMagick. */
+  /** The kinds that the JDK cannot write, made and measured by ImageMagick. */
   @ParameterizedTest
   @ValueSource(
       strings = {
@@ -146,27 +146,61 @@ class PrintLooksTest {
         "-quality 95 JPEG:",
         "-interlace JPEG -quality 95 JPEG:",
         "-sampling-factor 1x1 -quality 95 JPEG:",
-        "-colorspace Gray -quality 95 JPEG:"
+        "-colorspace Gray -quality 95 JPEG:",
+        "-colorspace CMYK -quality 95 JPEG:",
+        "-colorspace CMYK -interlace JPEG -quality 95 JPEG:",
+        "GIF:",
+        "-interlace GIF -transparent-color white GIF:",
+        "-size 200x150 xc:red xc:blue -loop 0 GIF:",
+        "-quality 95 WEBP:",
+        "-define webp:lossless=true WEBP:",
+        "-alpha set -channel A -evaluate multiply 0.6 +channel -quality 95 WEBP:",
+        "-alpha set -channel A -evaluate multiply 0.6 +channel -define webp:lossless=true WEBP:",
+        "-size 200x150 xc:red xc:blue -quality 95 WEBP:"
       })
   void coloursAreWhatImageMagickSees(String options) throws Exception {
-    String convert = onPath("convert");
-    assumeTrue(convert != null, "ImageMagick's convert is not installed");
     Path scene = Files.write(folder.resolve("scene.png"), Scene.png(Scene.of(200, 150)));
     Path original = folder.resolve("original");
+    List<String> arguments = new ArrayList<>(List.of(scene.toString()));
+    arguments.addAll(List.of((options + original).split(" ")));
+    convert(arguments.toArray(String[]::new));
+    assertSeenAlike(original, "-background", "white", "-alpha", "remove", "-colorspace", "sRGB");
+  }
+
+  /** Inks as they are, not as luma and chroma, which ImageMagick does not write. */
+  @Test
+  void plainInksAreWhatImageMagickSees() throws Exception {
+    BufferedImage scene = Scene.of(200, 150);
+    WritableRaster inks = Raster.createInterleavedRaster(0, 200, 150, 4, null);
+    for (int i = 0; i < 200 * 150; i++) {
+      int rgb = scene.getRGB(i % 200, i / 200);
+      int black = 200 + i % 50;
+      inks.setPixel(
+          i % 200, i / 200, new int[] {rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255, black});
+    }
+    byte[] jpeg = Scene.jpeg(new IIOImage(inks, null, null), ImageWriteParam.MODE_DISABLED);
+    assertSeenAlike(Files.write(folder.resolve("original"), jpeg), "-colorspace", "sRGB");
+  }
+
+  @Test
+  void wideColoursAreWhatImageMagickSees() throws Exception {
+    byte[] jpeg = Profile.inJpeg(Scene.jpeg(Scene.of(200, 150)), Profile.wide());
+    Path srgb =
+        Files.write(
+            folder.resolve("srgb.icc"), ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+    Path original = Files.write(folder.resolve("original"), jpeg);
+    assertSeenAlike(original, "-profile", srgb.toString());
+    assertTrue(
+        Likeness.meanDifference(print(jpeg), print(Scene.jpeg(Scene.of(200, 150)))) > 2,
+        "the profile changes nothing");
+  }
+
+  private void assertSeenAlike(Path original, String... flattening) throws Exception {
     Path flat = folder.resolve("flat.png");
-    List<String> command = new ArrayList<>(List.of(convert, scene.toString()));
-    command.addAll(List.of((options + original).split(" ")));
-    run(command.toArray(String[]::new));
-    run(
-        convert,
-        original.toString(),
-        "-background",
-        "white",
-        "-alpha",
-        "remove",
-        "-colorspace",
-        "sRGB",
-        "PNG24:" + flat);
+    List<String> arguments = new ArrayList<>(List.of(original + "[0]"));
+    arguments.addAll(List.of(flattening));
+    arguments.add("PNG24:" + flat);
+    convert(arguments.toArray(String[]::new));
     BufferedImage print = Prints.of(folder, Files.readAllBytes(original)).get(200);
     BufferedImage seen = Scene.decode(Files.readAllBytes(flat));
     for (int shift = 0; shift <= 16; shift += 8) {
@@ -232,16 +266,18 @@ class PrintLooksTest {
     return sum / (image.getWidth() * image.getHeight());
   }
 
-  private static String onPath(String program) {
-    return Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
-        .map(place -> new File(place, program))
-        .filter(File::canExecute)
-        .map(File::toString)
-        .findFirst()
-        .orElse(null);
-  }
-
-  private static void run(String... command) throws IOException, InterruptedException {
+  /** Runs ImageMagick; skips the test where there is none. */
+  private static void convert(String... arguments) throws IOException, InterruptedException {
+    String convert =
+        Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
+            .map(place -> new File(place, "convert"))
+            .filter(File::canExecute)
+            .map(File::toString)
+            .findFirst()
+            .orElse(null);
+    assumeTrue(convert != null, "ImageMagick's convert is not installed");
+    List<String> command = new ArrayList<>(List.of(convert));
+    command.addAll(List.of(arguments));
     Process process =
         new ProcessBuilder(command)
             .redirectErrorStream(true)

@@ -4,6 +4,7 @@ import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.zip.DeflaterOutputStream;
@@ -15,6 +16,28 @@ final class Profile {
   /** sRGB's primaries, but samples that count light itself. */
   static byte[] linear() {
     return ICC_Profile.getInstance(ColorSpace.CS_LINEAR_RGB).getData();
+  }
+
+  /**
+   * Display P3's primaries, for samples that count light itself: the columns that SMPTE EG 432-1
+   * gives adapted to D50, from memory.
+   */
+  static byte[] wide() {
+    ICC_Profile profile = ICC_Profile.getInstance(linear());
+    profile.setData(ICC_Profile.icSigRedColorantTag, column(0.51512, 0.24120, -0.00105));
+    profile.setData(ICC_Profile.icSigGreenColorantTag, column(0.29198, 0.69225, 0.04189));
+    profile.setData(ICC_Profile.icSigBlueColorantTag, column(0.15710, 0.06657, 0.78407));
+    return profile.getData();
+  }
+
+  /** ICC.1, section 10.31: XYZ type, three signed numbers of 15 and 16 bits. */
+  private static byte[] column(double... xyz) {
+    ByteBuffer data = ByteBuffer.allocate(20).put("XYZ ".getBytes(StandardCharsets.US_ASCII));
+    data.putInt(0);
+    for (double value : xyz) {
+      data.putInt((int) Math.round(value * 65_536));
+    }
+    return data.array();
   }
 
   /** In two parts, as large profiles are. */

@@ -1,11 +1,13 @@
 package ribband.photo;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 
@@ -35,11 +37,24 @@ final class Decoder {
    */
   static Negative decode(Original original, PictureKind kind) throws UnfitPicture {
     Outline outline = Outline.of(kind, original.bytes());
-    return outline instanceof JpegOutline jpeg
-        ? jpeg(jpeg)
-        : new Negative(
-            FlatPixels.of(read(outline.pixels(), kind, 0, reader -> reader.read(0))),
-            outline.profile());
+    if (outline instanceof JpegOutline jpeg) {
+      return jpeg(jpeg);
+    }
+    Reading<BufferedImage> reading =
+        kind == PictureKind.GIF ? Decoder::everyRow : reader -> reader.read(0);
+    BufferedImage image = read(outline.pixels(), kind, 0, reading);
+    return new Negative(FlatPixels.of(image), outline.profile());
+  }
+
+  /** The JDK takes an early end of a GIF's data for its right end. */
+  private static BufferedImage everyRow(ImageReader reader) throws IOException {
+    FinishedRows finished = new FinishedRows();
+    reader.addIIOReadUpdateListener(finished);
+    BufferedImage image = reader.read(0);
+    if (finished.count() < image.getHeight()) {
+      throw new IIOException(finished.count() + " rows of " + image.getHeight());
+    }
+    return image;
   }
 
   private static Negative jpeg(JpegOutline jpeg) throws UnfitPicture {

@@ -26,7 +26,7 @@ import net.coobird.thumbnailator.Thumbnails;
  */
 public final class Darkroom {
   /** Changes whenever the look of a print would; a part of each print's name. */
-  public static final String RECIPE = "480 960 1600, quality 0.82, recipe 1";
+  public static final String RECIPE = "480 960 1600, quality 0.82, recipe 2";
 
   private static final float QUALITY = 0.82f;
   private static final int STEM_DIGITS = 20;
@@ -68,7 +68,7 @@ public final class Darkroom {
   /** The full picture's pixels are let go of on return. */
   private static BufferedImage largest(Path file, PictureFacts facts, PrintSize size)
       throws UnfitPicture, IOException {
-    Negative negative = Decoder.decode(Original.read(file, facts), facts.kind());
+    Negative negative = Decoder.decode(Original.read(file, facts), facts);
     BufferedImage image = scale(negative.pixels(), facts, size);
     negative.profile().ifPresent(icc -> Colours.toSrgb(image, icc));
     return image;
@@ -77,11 +77,14 @@ public final class Darkroom {
   /** Scales in the stored position: turning is cheap on the small picture, dear on the large. */
   private static BufferedImage scale(BufferedImage image, PictureFacts facts, PrintSize size)
       throws IOException {
-    boolean sideways = facts.liesOnItsSide();
-    return Thumbnails.of(image)
-        .forceSize(sideways ? size.height() : size.width(), sideways ? size.width() : size.height())
-        .imageType(BufferedImage.TYPE_INT_RGB)
-        .asBufferedImage();
+    PrintSize stored = size.asStored(facts);
+    boolean fits = image.getWidth() == stored.width() && image.getHeight() == stored.height();
+    return fits && image.getType() == BufferedImage.TYPE_INT_RGB
+        ? image
+        : Thumbnails.of(image)
+            .forceSize(stored.width(), stored.height())
+            .imageType(BufferedImage.TYPE_INT_RGB)
+            .asBufferedImage();
   }
 
   private static byte[] encode(BufferedImage image) throws IOException {

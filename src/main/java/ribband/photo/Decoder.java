@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.imageio.IIOException;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 
 /**
@@ -33,16 +34,17 @@ final class Decoder {
   private Decoder() {}
 
   /**
+   * @return the whole picture, or already as small as its largest print
    * @throws UnfitPicture where pixels are missing or damaged
    */
-  static Negative decode(Original original, PictureKind kind) throws UnfitPicture {
-    Outline outline = Outline.of(kind, original.bytes());
+  static Negative decode(Original original, PictureFacts facts) throws UnfitPicture {
+    Outline outline = Outline.of(facts.kind(), original.bytes());
     if (outline instanceof JpegOutline jpeg) {
-      return jpeg(jpeg);
+      return jpeg(jpeg, PrintSize.largest(facts).asStored(facts));
     }
     Reading<BufferedImage> reading =
-        kind == PictureKind.GIF ? Decoder::everyRow : reader -> reader.read(0);
-    BufferedImage image = read(outline.pixels(), kind, 0, reading);
+        facts.kind() == PictureKind.GIF ? Decoder::everyRow : reader -> reader.read(0);
+    BufferedImage image = read(outline.pixels(), facts.kind(), 0, reading);
     return new Negative(FlatPixels.of(image), outline.profile());
   }
 
@@ -57,16 +59,42 @@ final class Decoder {
     return image;
   }
 
-  private static Negative jpeg(JpegOutline jpeg) throws UnfitPicture {
+  private static Negative jpeg(JpegOutline jpeg, PrintSize size) throws UnfitPicture {
     return switch (jpeg.samples()) {
-      case GREY, COLOUR ->
-          new Negative(FlatPixels.of(jpeg(jpeg, reader -> reader.read(0))), jpeg.profile());
+      case GREY -> new Negative(whole(jpeg), jpeg.profile());
+      case COLOUR -> new Negative(colour(jpeg, size), jpeg.profile());
       case CMYK, YCCK ->
           new Negative(
               Inks.onPaper(
                   jpeg(jpeg, reader -> reader.readRaster(0, null)), jpeg.samples(), jpeg.profile()),
               Optional.empty());
     };
+  }
+
+  private static BufferedImage whole(JpegOutline jpeg) throws UnfitPicture {
+    return FlatPixels.of(jpeg(jpeg, reader -> reader.read(0)));
+  }
+
+  /** Small as it is decoded, where that goes; what fails so is judged by decoding it whole. */
+  private static BufferedImage colour(JpegOutline jpeg, PrintSize size) throws UnfitPicture {
+    if (jpeg.scans() > 1) {
+      return whole(jpeg);
+    }
+    ShrinkingRaster rows =
+        new ShrinkingRaster(jpeg.width(), jpeg.height(), size.width(), size.height());
+    try {
+      jpeg(jpeg, reader -> into(rows, reader));
+    } catch (UnfitPicture e) {
+      return whole(jpeg);
+    }
+    Optional<BufferedImage> small = rows.small();
+    return small.isPresent() ? small.get() : whole(jpeg);
+  }
+
+  private static BufferedImage into(ShrinkingRaster rows, ImageReader reader) throws IOException {
+    ImageReadParam how = reader.getDefaultReadParam();
+    how.setDestination(rows.large());
+    return reader.read(0, how);
   }
 
   private static <T> T jpeg(JpegOutline jpeg, Reading<T> reading) throws UnfitPicture {

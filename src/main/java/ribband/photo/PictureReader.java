@@ -37,6 +37,6 @@ public final class PictureReader {
    * @throws IOException where the file cannot be read at all
    */
   public void tryOut(Path file, PictureFacts facts) throws UnfitPicture, IOException {
-    Decoder.decode(Original.read(file, facts), facts.kind());
+    Decoder.decode(Original.read(file, facts), facts);
   }
 }

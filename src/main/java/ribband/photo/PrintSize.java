@@ -33,6 +33,16 @@ public record PrintSize(int width, int height) {
         .toList();
   }
 
+  static PrintSize largest(PictureFacts facts) {
+    List<PrintSize> sizes = of(facts);
+    return sizes.get(sizes.size() - 1);
+  }
+
+  /** The size before the picture is turned upright. */
+  PrintSize asStored(PictureFacts facts) {
+    return facts.liesOnItsSide() ? new PrintSize(height, width) : this;
+  }
+
   private static int height(int width, PictureFacts facts) {
     long twice = 2L * width * facts.height();
     return (int) Math.max(1, (twice + facts.width()) / (2L * facts.width()));

@@ -119,20 +119,19 @@ record JpegOutline(
 
     /** Passes over coded data, in which an FF is followed by 00 or a restart marker. */
     private int nextMarker() throws UnfitPicture {
-      while (in.hasRemaining()) {
-        if (in.get() != (byte) 0xFF) {
-          continue;
-        }
-        int code = 0xFF;
-        while (code == 0xFF && in.hasRemaining()) {
-          code = in.get() & 0xFF;
-        }
-        boolean coded = code == 0x00 || (code >= 0xD0 && code <= 0xD7);
-        if (!coded && code != 0xFF) {
-          return code;
+      byte[] bytes = in.array();
+      for (int at = in.position(); at < bytes.length - 1; at++) {
+        if (bytes[at] == (byte) 0xFF && isMarker(bytes[at + 1] & 0xFF)) {
+          in.position(at + 2);
+          return bytes[at + 1] & 0xFF;
         }
       }
       throw UnfitPicture.cutShort();
+    }
+
+    private static boolean isMarker(int code) {
+      boolean coded = code == 0x00 || (code >= 0xD0 && code <= 0xD7);
+      return !coded && code != 0xFF;
     }
 
     /** Markers without a segment: TEM, and a start of image met again. */

@@ -14,8 +14,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
-/** The disk as it is; keeps no state. */
+/** The disk as it is; remembers only whether it brings folders down. */
 final class RealDisk implements Disk {
+  /** Set by the first folder that was brought down: from then on a refusal is a fault. */
+  private volatile boolean bringsFoldersDown;
+
   @Override
   public void makeFolder(Path folder) throws IOException {
     try {
@@ -45,9 +48,10 @@ final class RealDisk implements Disk {
     try (FileChannel channel =
         FileChannel.open(path, folder ? StandardOpenOption.READ : StandardOpenOption.WRITE)) {
       channel.force(true);
+      bringsFoldersDown |= folder;
     } catch (IOException e) {
-      // Some systems cannot open a folder; there its names are brought down by the move itself.
-      if (!folder) {
+      // Some systems and network disks cannot; there its names are brought down by the move itself.
+      if (!folder || bringsFoldersDown) {
         throw named("cannot write", path, e);
       }
     }

@@ -18,11 +18,12 @@ import ribband.journal.JournalFolder;
 record SitePath(String text) implements Comparable<SitePath> {
   private static final int LONGEST_PART = 255;
 
-  /** The order in which files are put in place: nothing is linked to before it is there. */
+  /** The order in which files are put in place, the first page last. */
   enum Wave {
     ASSETS,
     ENTRIES,
     PAGES,
+    LISTINGS,
     FRONT
   }
 
@@ -59,7 +60,7 @@ record SitePath(String text) implements Comparable<SitePath> {
           : text.equals("index.html") ? Wave.FRONT : Wave.PAGES;
     }
     boolean listing = List.of(".xml", ".json", ".csv").stream().anyMatch(text::endsWith);
-    return listing && !text.contains("/") ? Wave.FRONT : Wave.ASSETS;
+    return listing && !text.contains("/") ? Wave.LISTINGS : Wave.ASSETS;
   }
 
   /**

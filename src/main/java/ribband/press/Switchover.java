@@ -42,12 +42,7 @@ final class Switchover {
    */
   Published run(Collection<Sheet> sheets) throws PressRefused, IOException {
     List<Sheet> changed =
-        sheets.stream()
-            .filter(sheet -> sheet.staged().isPresent())
-            .sorted(
-                Comparator.comparing((Sheet sheet) -> sheet.path().wave())
-                    .thenComparing(Sheet::path))
-            .toList();
+        sheets.stream().filter(sheet -> sheet.staged().isPresent()).sorted(order()).toList();
     Map<SitePath, String> hashes = new HashMap<>();
     sheets.forEach(sheet -> hashes.put(sheet.path(), sheet.hash()));
     SiteList next = SiteList.of(hashes);
@@ -70,6 +65,22 @@ final class Switchover {
     Instant now = putList(next);
     remember(changed, now);
     return new Published(changed.size(), sheets.size() - changed.size(), removed, left);
+  }
+
+  /**
+   * Pages link to each other in circles, so those at new addresses come first: until all of them
+   * are there, nobody who begins at the first page is led to any.
+   */
+  private Comparator<Sheet> order() {
+    return Comparator.comparing((Sheet sheet) -> sheet.path().wave() != SitePath.Wave.ASSETS)
+        .thenComparing(this::replaces)
+        .thenComparing(sheet -> sheet.path().wave())
+        .thenComparing(Sheet::path);
+  }
+
+  private boolean replaces(Sheet sheet) {
+    return standing.list().names(sheet.path())
+        && Files.exists(site.resolve(sheet.path().text()), LinkOption.NOFOLLOW_LINKS);
   }
 
   private void refuseClashes(List<Sheet> changed) throws PressRefused, IOException {

@@ -132,19 +132,41 @@ class InterruptedPressTest {
         failure.getMessage());
   }
 
+  /** Pages link to each other in circles; no page that is there links to one that is not yet. */
+  @Test
+  void newAddressesComeBeforeWhatReplacesOlderPages() throws Exception {
+    List<String> order = new ArrayList<>();
+    Path at = folder.resolve("at");
+    publish(at, OLD, FailingDisk.never());
+    publish(at, NEW, watching(at, order));
+    assertEquals(
+        List.of(
+            "site-files.txt",
+            "pictures/two.jpg",
+            "entries/c.html",
+            "phases/planking.html",
+            "entries/a.html",
+            "feed.xml",
+            "index.html",
+            "site-files.txt"),
+        order);
+  }
+
+  private static Disk watching(Path at, List<String> order) {
+    return new FailingDisk(0, () -> {}) {
+      @Override
+      public void move(Path from, Path to) throws IOException {
+        order.add(at.resolve("site").relativize(to).toString());
+        super.move(from, to);
+      }
+    };
+  }
+
   /** No page is in place before what it shows; the lists stand around all of them. */
   @Test
   void filesArePutInPlaceInTheirOrder() throws Exception {
     List<String> order = new ArrayList<>();
     Path at = folder.resolve("at");
-    Disk watching =
-        new FailingDisk(0, () -> {}) {
-          @Override
-          public void move(Path from, Path to) throws IOException {
-            order.add(at.resolve("site").relativize(to).toString());
-            super.move(from, to);
-          }
-        };
     publish(
         at,
         Map.of(
@@ -166,7 +188,7 @@ class InterruptedPressTest {
             "8",
             "months/2026-01.html",
             "9"),
-        watching);
+        watching(at, order));
     assertEquals(
         List.of(
             "site-files.txt",
@@ -177,8 +199,8 @@ class InterruptedPressTest {
             "money.html",
             "months/2026-01.html",
             "feed.json",
-            "index.html",
             "months.csv",
+            "index.html",
             "site-files.txt"),
         order);
   }

@@ -66,7 +66,8 @@ final class Failures {
 
   private static String sentence(IOException failure) {
     if (!(failure instanceof FileSystemException file) || file.getFile() == null) {
-      return "cannot read or write: " + failure.getMessage();
+      String message = String.valueOf(failure.getMessage());
+      return message.startsWith("cannot ") ? message : "cannot read or write: " + message;
     }
     if (file instanceof AccessDeniedException) {
       return file.getFile() + ": permission denied";

@@ -3,6 +3,7 @@ package ribband.prose;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 
 /**
@@ -12,7 +13,7 @@ import java.util.function.Function;
 public final class Crew {
   private Crew() {}
 
-  /** What the work makes of each, in the order of the things. */
+  /** What the work makes of each, in the order of the things; all are at rest when it returns. */
   public static <A, B> List<B> work(List<A> things, Function<A, B> work) {
     ForkJoinPool pool = new ForkJoinPool(2 * Runtime.getRuntime().availableProcessors());
     try {
@@ -29,7 +30,17 @@ public final class Crew {
       }
       throw new IllegalStateException(e.getCause());
     } finally {
-      pool.shutdown();
+      rest(pool);
+    }
+  }
+
+  /** After a failure others are still at work, on files that the caller is about to clear away. */
+  private static void rest(ForkJoinPool pool) {
+    pool.shutdownNow();
+    try {
+      pool.awaitTermination(1, TimeUnit.MINUTES);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 }

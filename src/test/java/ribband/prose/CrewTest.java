@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CrewTest {
   @Test
@@ -18,8 +20,9 @@ class CrewTest {
   }
 
   /** What the others write would else come after the folder was cleared. */
-  @Test
-  void afterAFailureNobodyIsAtWork() {
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void afterAFailureNobodyIsAtWork(boolean firstFails) {
     CountDownLatch bothBegan = new CountDownLatch(2);
     AtomicInteger atWork = new AtomicInteger();
 
@@ -28,7 +31,7 @@ class CrewTest {
             UncheckedIOException.class,
             () ->
                 Crew.work(
-                    List.of(true, false),
+                    List.of(firstFails, !firstFails),
                     fails -> {
                       bothBegan.countDown();
                       await(bothBegan);

@@ -195,10 +195,11 @@ public final class Press implements AutoCloseable {
   }
 
   private void refuseFilesAsFolders() {
-    for (String path : claimed.keySet()) {
+    for (Map.Entry<String, SitePath> claim : claimed.entrySet()) {
+      String path = claim.getKey();
       for (int slash = path.indexOf('/'); slash >= 0; slash = path.indexOf('/', slash + 1)) {
         if (claimed.containsKey(path.substring(0, slash))) {
-          throw new IllegalArgumentException("a file is also a folder: " + claimed.get(path));
+          throw new IllegalArgumentException("a file is also a folder: " + claim.getValue());
         }
       }
     }

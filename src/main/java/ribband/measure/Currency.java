@@ -31,7 +31,7 @@ public record Currency(String code, int digits, String sign) {
 
   private static final Pattern AMOUNT = Pattern.compile("-?(0|[1-9][0-9]{0,12})(\\.[0-9]{1,20})?");
   private static final BigDecimal MOST_MINOR = BigDecimal.TEN.pow(12);
-  private static final String WRITE = "write figures alone, as 88.20";
+  private static final BigDecimal EXAMPLE = new BigDecimal("88.20");
 
   public Currency {
     Objects.requireNonNull(code);
@@ -92,17 +92,25 @@ public record Currency(String code, int digits, String sign) {
       throw refusal(plain);
     }
     BigDecimal amount = new BigDecimal(plain);
-    if (amount.scale() > digits) {
-      BigDecimal nearest = amount.setScale(digits, RoundingMode.HALF_UP);
-      throw new Unreadable(
-          "has more decimal places than " + code + " has (" + digits + ")",
-          "write " + nearest.toPlainString());
-    }
     BigDecimal minor = amount.movePointRight(digits);
     if (minor.abs().compareTo(MOST_MINOR) > 0) {
-      throw new Unreadable("is more than any boat costs", WRITE);
+      throw new Unreadable("is more than any boat costs", figuresAlone());
+    }
+    if (amount.scale() > digits) {
+      throw new Unreadable(
+          "has more decimal places than " + code + " has (" + digits + ")",
+          "write " + nearest(amount));
     }
     return new Money(minor.longValueExact());
+  }
+
+  private String figuresAlone() {
+    return "write figures alone, as " + nearest(EXAMPLE);
+  }
+
+  private String nearest(BigDecimal amount) {
+    int places = Math.min(amount.scale(), digits);
+    return amount.setScale(places, RoundingMode.HALF_UP).toPlainString();
   }
 
   /** A way of writing an amount that we do not take, and what it means. */
@@ -137,17 +145,17 @@ public record Currency(String code, int digits, String sign) {
   private static final Pattern CURRENCY_NAMED =
       Pattern.compile("(?i)^(-?)(?:\\p{Sc}|[a-z]{3})\\s*|\\s*(?:\\p{Sc}|[a-z]{3})$");
 
-  private static Unreadable refusal(String plain) {
+  private Unreadable refusal(String plain) {
     String bare =
         plain.length() > 40 ? plain : CURRENCY_NAMED.matcher(plain).replaceAll("$1").strip();
     for (Slip slip : SLIPS) {
       if (slip.written().matcher(bare).matches()) {
         String mended = slip.mend().apply(bare);
         if (AMOUNT.matcher(mended).matches()) {
-          return new Unreadable(slip.wrong(), "write " + mended);
+          return new Unreadable(slip.wrong(), "write " + nearest(new BigDecimal(mended)));
         }
       }
     }
-    return new Unreadable("is not an amount of money", WRITE);
+    return new Unreadable("is not an amount of money", figuresAlone());
   }
 }

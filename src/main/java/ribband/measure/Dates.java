@@ -101,7 +101,7 @@ public final class Dates {
     return text -> {
       String[] parts = text.strip().split("[ T]+", -1);
       if (parts.length == 2 && parts[0].length() >= 8) {
-        return readDay(parts[0]).atTime(readClock(parts[1]));
+        return dayBefore(parts[1], parts[0]).atTime(readClock(parts[1]));
       }
       try {
         return day.atTime(readClock(text));
@@ -109,5 +109,14 @@ public final class Dates {
         throw new Unreadable(e.wrong(), e.cure() + ", or 2026-03-15 07:30 on another day");
       }
     };
+  }
+
+  /** Advice on the day of a moment keeps the time that stands behind it. */
+  private static LocalDate dayBefore(String time, String day) throws Unreadable {
+    try {
+      return readDay(day);
+    } catch (Unreadable e) {
+      throw e.cure().startsWith("write ") ? new Unreadable(e.wrong(), e.cure() + " " + time) : e;
+    }
   }
 }

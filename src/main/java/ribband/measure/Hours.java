@@ -70,12 +70,15 @@ public record Hours(long seconds) implements Comparable<Hours> {
   private static Hours ofHoursAndMinutes(String hours, String minutes) throws Unreadable {
     long whole = Long.parseLong(hours);
     long rest = Long.parseLong(minutes);
-    if (rest > 59) {
+    if (rest > 59 && whole < 9999) {
       throw new Unreadable(
           "has " + rest + " minutes in its hour",
           "minutes go up to 59, write " + (whole + 1) + ":" + twoDigits(rest - 60));
     }
-    return ofMinutes(Math.addExact(whole * 60, rest));
+    if (rest > 59) {
+      throw tooMany();
+    }
+    return ofMinutes(whole * 60 + rest);
   }
 
   private static Hours ofNumber(String number, String plain) throws Unreadable {
@@ -89,9 +92,13 @@ public record Hours(long seconds) implements Comparable<Hours> {
     }
     BigFraction seconds = read.get().multiply(3600);
     if (seconds.compareTo(BigFraction.of(BigInteger.valueOf(36_000_000L))) > 0) {
-      throw new Unreadable("is more than 10,000 hours", WRITE);
+      throw tooMany();
     }
     return new Hours(seconds.bigDecimalValue(0, RoundingMode.HALF_UP).longValueExact());
+  }
+
+  private static Unreadable tooMany() {
+    return new Unreadable("is more than 10,000 hours", WRITE);
   }
 
   /** What is wrong with a text that is no length of time, and what it most likely means. */
@@ -99,7 +106,7 @@ public record Hours(long seconds) implements Comparable<Hours> {
     if (plain.matches("[0-9]{1,4}[:h][0-9]")) {
       return new Unreadable("has one digit of minutes", "write " + bothMinutes(plain));
     }
-    if (plain.matches("[0-9]{1,4}:[0-9]{2}:[0-9]{2}")) {
+    if (plain.matches("[0-9]{1,4}:[0-5][0-9]:[0-9]{2}")) {
       return new Unreadable("has seconds", "write " + plain.substring(0, plain.lastIndexOf(':')));
     }
     if (plain.matches("0+[1-9][0-9]{0,3}")) {
@@ -112,10 +119,19 @@ public record Hours(long seconds) implements Comparable<Hours> {
     if (plain.matches("\\.[0-9]{1,4}")) {
       return new Unreadable("has no figure before the point", "write 0" + plain);
     }
-    if (plain.matches("\\+ ?[0-9].*")) {
+    if (plain.matches("\\+ ?[0-9].*") && reads(plain.substring(1))) {
       return new Unreadable("has a sign in front", "write " + plain.substring(1).strip());
     }
     return new Unreadable("is not a length of time", WRITE);
+  }
+
+  private static boolean reads(String text) {
+    try {
+      read(text);
+      return true;
+    } catch (Unreadable e) {
+      return false;
+    }
   }
 
   /** {@code 2:5} may be 2:05 or 2:50; {@code 2:7} only 2:07. */

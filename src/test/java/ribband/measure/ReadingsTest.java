@@ -93,8 +93,8 @@ class ReadingsTest {
           dollars | +5 | has a sign in front; write 5
           dollars | -.5 | has no figure before the point; write -0.5
           dollars | $ 88.20 | has more than figures; write 88.20
-          dollars | 1234567890123456789012345678901234567 usd | has more than figures; \
-          write 1234567890123456789012345678901234567
+          dollars | 1234567890123456789012345678901234567 usd | is not an amount of money; \
+          write figures alone, as 88.20
           dollars | eighty | is not an amount of money; write figures alone, as 88.20
           yen | 1,234.50 | has a thousands mark; write 1235
           yen | eighty | is not an amount of money; write figures alone, as 88

@@ -155,7 +155,7 @@ final class Fields {
   private String hint(Field field) {
     String name = field.key().value();
     // A flow mapping cut at a comma leaves a key with nothing behind it.
-    if (field.value().isBlank() && name.matches("[0-9]+(\\.[0-9]+)?")) {
+    if (field.value().isBlank() && name.matches("[0-9][0-9.]*")) {
       return "inside braces a comma parts two keys, so write an amount without one, as 1250.00";
     }
     if (field.value().isBlank() && Nearest.to(name, known.values()).isEmpty()) {

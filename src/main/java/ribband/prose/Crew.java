@@ -1,46 +1,66 @@
 package ribband.prose;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
- * Does the same work on many things at once: on twice as many threads as there are cores, as each
- * that meets a text waits for the deep thread that reads it.
+ * Does the same work on many things at once: on deep threads, so that texts are read where they
+ * are, and on twice as many as there are cores, as some always wait for the disk.
  */
 public final class Crew {
   private Crew() {}
 
   /** What the work makes of each, in the order of the things; all are at rest when it returns. */
   public static <A, B> List<B> work(List<A> things, Function<A, B> work) {
-    ForkJoinPool pool = new ForkJoinPool(2 * Runtime.getRuntime().availableProcessors());
-    try {
-      return pool.submit(() -> things.parallelStream().map(work).toList()).get();
-    } catch (InterruptedException e) {
+    List<B> made = new ArrayList<>(Collections.nCopies(things.size(), null));
+    AtomicInteger next = new AtomicInteger();
+    AtomicReference<Throwable> failure = new AtomicReference<>();
+    Runnable hand =
+        () -> {
+          int mine = next.getAndIncrement();
+          while (mine < things.size() && failure.get() == null) {
+            try {
+              made.set(mine, work.apply(things.get(mine)));
+            } catch (Throwable thrown) {
+              failure.compareAndSet(null, thrown);
+            }
+            mine = next.getAndIncrement();
+          }
+        };
+    int hands = Math.min(things.size(), 2 * Runtime.getRuntime().availableProcessors());
+    List<DeepThread> crew = Stream.generate(() -> new DeepThread(hand)).limit(hands).toList();
+    crew.forEach(Thread::start);
+    crew.forEach(Crew::rest);
+    rethrow(failure.get());
+    return made;
+  }
+
+  /** Others still at work would write files that the caller is about to clear away. */
+  private static void rest(Thread hand) {
+    boolean interrupted = false;
+    while (hand.isAlive()) {
+      try {
+        hand.join();
+      } catch (InterruptedException e) {
+        interrupted = true;
+      }
+    }
+    if (interrupted) {
       Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted", e);
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      if (e.getCause() instanceof Error cause) {
-        throw cause;
-      }
-      throw new IllegalStateException(e.getCause());
-    } finally {
-      rest(pool);
     }
   }
 
-  /** After a failure others are still at work, on files that the caller is about to clear away. */
-  private static void rest(ForkJoinPool pool) {
-    pool.shutdownNow();
-    try {
-      pool.awaitTermination(1, TimeUnit.MINUTES);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
+  private static void rethrow(Throwable failure) {
+    if (failure instanceof RuntimeException exception) {
+      throw exception;
+    }
+    if (failure instanceof Error error) {
+      throw error;
     }
   }
 }

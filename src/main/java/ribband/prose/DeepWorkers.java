@@ -2,6 +2,7 @@ package ribband.prose;
 
 import java.time.Duration;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
@@ -15,7 +16,6 @@ import java.util.concurrent.TimeoutException;
  * a moment and used again. May be shared between threads.
  */
 final class DeepWorkers {
-  private static final long STACK_BYTES = 32L << 20;
   private static final long KEPT_SECONDS = 5;
 
   private final Duration deadline;
@@ -26,10 +26,27 @@ final class DeepWorkers {
           KEPT_SECONDS,
           TimeUnit.SECONDS,
           new SynchronousQueue<>(),
-          DeepWorkers::thread);
+          DeepThread::new);
 
   DeepWorkers(Duration deadline) {
     this.deadline = deadline;
+  }
+
+  /**
+   * The result of work that looks at the clock itself: done at once where the stack is deep
+   * already, as handing it over takes longer than most texts.
+   *
+   * @throws Failure if it went too deep, took too long or failed
+   */
+  <T> T runShort(Callable<T> work) throws Failure {
+    if (!DeepThread.isCurrent()) {
+      return run(work);
+    }
+    try {
+      return work.call();
+    } catch (Exception | StackOverflowError failed) {
+      throw failure(failed);
+    }
   }
 
   /**
@@ -48,8 +65,7 @@ final class DeepWorkers {
       if (failed.getCause() instanceof OutOfMemoryError noMemory) {
         throw noMemory;
       }
-      boolean deep = failed.getCause() instanceof StackOverflowError;
-      throw new Failure(deep ? Failure.Cause.TOO_DEEP : Failure.Cause.DEFECT, failed.getCause());
+      throw failure(failed.getCause());
     } catch (InterruptedException stopped) {
       future.cancel(true);
       Thread.currentThread().interrupt();
@@ -57,10 +73,12 @@ final class DeepWorkers {
     }
   }
 
-  private static Thread thread(Runnable work) {
-    Thread thread = new Thread(null, work, "prose", STACK_BYTES);
-    thread.setDaemon(true);
-    return thread;
+  private static Failure failure(Throwable cause) {
+    if (cause instanceof StackOverflowError) {
+      return new Failure(Failure.Cause.TOO_DEEP, cause);
+    }
+    boolean late = cause instanceof CancellationException;
+    return new Failure(late ? Failure.Cause.TOO_LONG : Failure.Cause.DEFECT, cause);
   }
 
   /** Why work has no result. */

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import ribband.problem.Problems;
 
 /**
@@ -22,6 +23,7 @@ public final class Prose {
   private final Parser parser = Markdown.journal();
   private final HtmlRenderer renderer = Markdown.renderer(EntryRenderer::new);
   private final Wall wall = new Wall();
+  private final Duration deadline;
   private final DeepWorkers workers;
 
   public Prose() {
@@ -32,7 +34,8 @@ public final class Prose {
    * @param deadline how long the reading of one text may take
    */
   Prose(Duration deadline) {
-    workers = new DeepWorkers(deadline);
+    this.deadline = deadline;
+    this.workers = new DeepWorkers(deadline);
   }
 
   /**
@@ -48,7 +51,7 @@ public final class Prose {
     }
     Problems found = new Problems();
     try {
-      Manuscript manuscript = workers.run(() -> readHere(body, text, lines, found));
+      Manuscript manuscript = run(text.length(), () -> readHere(body, text, lines, found));
       problems.addAll(found.sorted());
       return manuscript;
     } catch (DeepWorkers.Failure failure) {
@@ -67,14 +70,19 @@ public final class Prose {
     }
     Sheet sheet = sheet(manuscript, around);
     try {
-      return workers.run(() -> htmlHere(manuscript.document().get(), sheet));
+      Document document = manuscript.document().get();
+      return run(document.getTextLength(), () -> htmlHere(document, sheet));
     } catch (DeepWorkers.Failure failure) {
       throw new IllegalStateException("showing " + manuscript.file(), failure);
     }
   }
 
+  private <T> T run(int length, Callable<T> work) throws DeepWorkers.Failure {
+    return length > SHORT ? workers.run(work) : workers.runShort(work);
+  }
+
   private Manuscript readHere(Body body, String text, Lines lines, Problems found) {
-    Document document = parser.parse(BasedSequence.of(new Leash(text)));
+    Document document = parser.parse(BasedSequence.of(new Leash(text, deadline)));
     Optional<Bounds.Breach> breach = Bounds.in(document);
     if (breach.isPresent()) {
       return refused(body, lines, breach.get(), found);

@@ -42,7 +42,7 @@ class DeepWorkersTest {
   @Test
   void workBeyondTheDeadlineIsStopped() throws InterruptedException {
     CountDownLatch stopped = new CountDownLatch(1);
-    Leash leash = new Leash("abc");
+    Leash leash = new Leash("abc", Duration.ofMillis(20));
     DeepWorkers.Failure failure =
         assertThrows(
             DeepWorkers.Failure.class,

@@ -15,6 +15,7 @@ import com.vladsch.flexmark.ast.LinkNodeBase;
 import com.vladsch.flexmark.ast.LinkRef;
 import com.vladsch.flexmark.ast.MailLink;
 import com.vladsch.flexmark.ast.Paragraph;
+import com.vladsch.flexmark.ast.Text;
 import com.vladsch.flexmark.ext.footnotes.Footnote;
 import com.vladsch.flexmark.ext.footnotes.FootnoteBlock;
 import com.vladsch.flexmark.ext.gfm.strikethrough.Strikethrough;
@@ -61,6 +62,7 @@ final class EntryRenderer implements PhasedNodeRenderer {
   @Override
   public Set<NodeRenderingHandler<?>> getNodeRenderingHandlers() {
     Set<NodeRenderingHandler<?>> handlers = new LinkedHashSet<>(tables.handlers());
+    add(handlers, Text.class, (node, context, html) -> html.text(Words.plain(node.getChars())));
     add(handlers, Heading.class, this::heading);
     add(handlers, Paragraph.class, this::paragraph);
     add(handlers, Link.class, this::link);

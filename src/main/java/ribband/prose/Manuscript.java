@@ -10,16 +10,12 @@ public final class Manuscript {
   private final Optional<Document> document;
   private final Findings findings;
   private final List<Mention> mentions;
-  private final List<String> blocks;
-  private final List<String> paragraphs;
 
   Manuscript(String file, Document document, Findings findings) {
     this.file = file;
     this.document = Optional.of(document);
     this.findings = findings;
     mentions = List.copyOf(findings.mentions);
-    blocks = Words.blocks(document);
-    paragraphs = Words.paragraphs(document);
   }
 
   private Manuscript(String file) {
@@ -27,8 +23,6 @@ public final class Manuscript {
     document = Optional.empty();
     findings = new Findings();
     mentions = List.of();
-    blocks = List.of();
-    paragraphs = List.of();
   }
 
   /** What stands in for a text that could not be read. */
@@ -51,7 +45,7 @@ public final class Manuscript {
 
   /** The plain words, one line a paragraph, heading, list item, table row or piece of code. */
   public String words() {
-    return String.join("\n", blocks);
+    return document.map(Words::blocks).map(lines -> String.join("\n", lines)).orElse("");
   }
 
   /**
@@ -64,7 +58,7 @@ public final class Manuscript {
     if (atMost < 2) {
       throw new IllegalArgumentException("opening of " + atMost);
     }
-    String all = String.join(" ", paragraphs);
+    String all = document.map(root -> Words.paragraphs(root, atMost)).orElse("");
     if (all.codePointCount(0, all.length()) <= atMost) {
       return all;
     }

@@ -13,6 +13,7 @@ import com.vladsch.flexmark.parser.core.ReferencePreProcessorFactory;
 import com.vladsch.flexmark.util.data.DataHolder;
 import com.vladsch.flexmark.util.data.MutableDataSet;
 import com.vladsch.flexmark.util.misc.Extension;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The dialect: how Flexmark is set up. Parsers and renderers may be shared between threads. */
@@ -22,8 +23,7 @@ final class Markdown {
           TablesExtension.create(),
           TaskListExtension.create(),
           StrikethroughExtension.create(),
-          FootnoteExtension.create(),
-          AutolinkExtension.create());
+          FootnoteExtension.create());
 
   private Markdown() {}
 
@@ -32,10 +32,21 @@ final class Markdown {
     return parser(core());
   }
 
-  /** CommonMark with tables, task lists, strikethrough, footnotes and bare links. */
+  /** CommonMark with tables, task lists, strikethrough and footnotes. */
   static Parser journal() {
+    return parser(journal(EXTENSIONS));
+  }
+
+  /** The same with bare links. */
+  static Parser journalWithBareLinks() {
+    List<Extension> extensions = new ArrayList<>(EXTENSIONS);
+    extensions.add(AutolinkExtension.create());
+    return parser(journal(extensions));
+  }
+
+  private static MutableDataSet journal(List<Extension> extensions) {
     MutableDataSet options = core();
-    options.set(Parser.EXTENSIONS, EXTENSIONS);
+    options.set(Parser.EXTENSIONS, extensions);
     options.set(TablesExtension.WITH_CAPTION, false);
     options.set(TablesExtension.COLUMN_SPANS, false);
     options.set(TablesExtension.MIN_HEADER_ROWS, 1);
@@ -44,7 +55,7 @@ final class Markdown {
     options.set(TablesExtension.APPEND_MISSING_COLUMNS, true);
     options.set(TablesExtension.DISCARD_EXTRA_COLUMNS, true);
     options.set(TablesExtension.HEADER_SEPARATOR_COLUMN_MATCH, true);
-    return parser(options);
+    return options;
   }
 
   /** Renders with the given policy laid over CommonMark. */

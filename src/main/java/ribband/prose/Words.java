@@ -23,12 +23,9 @@ import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** The plain words of a parsed text, without any mark of Markdown. */
 final class Words {
-  private static final Pattern GAPS = Pattern.compile("\\s+");
-
   private Words() {}
 
   /** The words of one node, on one line; may be empty. */
@@ -52,18 +49,24 @@ final class Words {
     return List.copyOf(lines);
   }
 
-  /** The paragraphs that stand in no list, quotation or table and hold more than a picture. */
-  static List<String> paragraphs(Node root) {
-    List<String> lines = new ArrayList<>();
+  /**
+   * The paragraphs that stand in no list, quotation or table and hold more than a picture, on one
+   * line; not all of them where fewer are longer than asked for.
+   *
+   * @param wanted in characters (code points)
+   */
+  static String paragraphs(Node root, int wanted) {
+    StringBuilder line = new StringBuilder();
     for (Node node : root.getChildren()) {
+      if (line.codePointCount(0, line.length()) > wanted) {
+        break;
+      }
       if (node instanceof Paragraph && Figures.alone(node).isEmpty()) {
         String words = of(node);
-        if (!words.isEmpty()) {
-          lines.add(words);
-        }
+        line.append(line.isEmpty() || words.isEmpty() ? "" : " ").append(words);
       }
     }
-    return List.copyOf(lines);
+    return line.toString();
   }
 
   private static void gather(Node node, List<String> lines) {
@@ -125,13 +128,27 @@ final class Words {
   }
 
   /** Most text holds no escape, and looking for one is far cheaper than reading escapes. */
-  private static String plain(BasedSequence text) {
+  static String plain(BasedSequence text) {
     String written = text.toString();
     boolean escapes = written.indexOf('\\') >= 0 || written.indexOf('&') >= 0;
     return escapes ? text.unescape() : written;
   }
 
+  /** One space for each run of the white space of ASCII, none at either end. */
   private static String collapsed(CharSequence text) {
-    return GAPS.matcher(text).replaceAll(" ").strip();
+    StringBuilder line = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (!isGap(c)) {
+        line.append(c);
+      } else if (!line.isEmpty() && line.charAt(line.length() - 1) != ' ') {
+        line.append(' ');
+      }
+    }
+    return line.toString().strip();
+  }
+
+  private static boolean isGap(char c) {
+    return c == ' ' || (c >= '\t' && c <= '\r');
   }
 }

@@ -18,6 +18,7 @@ import ribband.journal.FileNames;
 import ribband.journal.Journal;
 import ribband.journal.Photo;
 import ribband.measure.Unreadable;
+import ribband.memory.Memory;
 import ribband.photo.PictureFacts;
 import ribband.photo.UnfitPicture;
 import ribband.problem.OneLine;
@@ -37,18 +38,18 @@ public final class AlbumReader {
           .thenComparing(Listed::taken)
           .thenComparing(listed -> listed.photo().file());
 
-  private static final int OPENING = 220;
-
   private final Journal journal;
   private final PictureLooker looker;
   private final EntryLinks links;
   private final Showing showing;
   private final Prose prose = new Prose();
+  private final TextReader texts;
 
-  private AlbumReader(Journal journal, Showing showing, PictureMemory memory) {
+  private AlbumReader(Journal journal, Showing showing, PictureMemory pictures, Memory texts) {
     this.journal = journal;
     this.showing = showing;
-    this.looker = new PictureLooker(journal.folder(), memory);
+    this.looker = new PictureLooker(journal.folder(), pictures);
+    this.texts = new TextReader(prose, texts);
     this.links = new EntryLinks(journal, prose);
   }
 
@@ -56,11 +57,12 @@ public final class AlbumReader {
    * Reads the words and pictures of a journal.
    *
    * @param showing where the texts will stand
+   * @param texts remembered from earlier runs of this build of the tool
    * @param problems gets what is wrong with them
    */
   public static Album read(
-      Journal journal, Showing showing, PictureMemory memory, Problems problems) {
-    return new AlbumReader(journal, showing, memory).read(problems);
+      Journal journal, Showing showing, PictureMemory pictures, Memory texts, Problems problems) {
+    return new AlbumReader(journal, showing, pictures, texts).read(problems);
   }
 
   private record OneLeaf(Leaf leaf, List<Problem> problems) {}
@@ -101,10 +103,10 @@ public final class AlbumReader {
 
   private OneLeaf leaf(Entry entry) {
     Problems problems = new Problems();
-    Manuscript words = prose.read(EntryLinks.body(entry), problems);
+    TextReader.Read words = texts.read(entry, problems);
     Map<String, Shot> shots = new LinkedHashMap<>();
     listed(entry, problems).forEach(shot -> shots.put(shot.file(), shot));
-    for (Mention mention : words.mentions()) {
+    for (Mention mention : words.text().mentions()) {
       if (mention.kind() == Mention.Kind.PICTURE) {
         inText(entry, mention, problems)
             .ifPresent(shot -> shots.merge(shot.file(), shot, AlbumReader::asInText));
@@ -116,9 +118,9 @@ public final class AlbumReader {
     String html =
         showing
             .of(entry, shown)
-            .map(around -> prose.html(words, links.withHeadings(entry.file(), around)))
+            .map(around -> texts.show(words, links.withHeadings(entry.file(), around)))
             .orElse("");
-    Leaf leaf = new Leaf(entry, words.opening(OPENING), html, shown);
+    Leaf leaf = new Leaf(entry, words.text().opening(), html, shown);
     return new OneLeaf(leaf, problems.sorted());
   }
 

@@ -3,6 +3,7 @@ package ribband.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import ribband.album.Album;
 import ribband.album.AlbumReader;
 import ribband.album.KeptPictures;
@@ -18,19 +19,22 @@ import ribband.problem.Problems;
  * alike.
  *
  * @param open with what is wrong in words and pictures added
- * @param memory of earlier runs; to be saved by who may write
+ * @param memories of earlier runs; to be saved by who may write
  */
-record Inspection(OpenJournal open, Album album, PictureProof proof, Memory memory) {
-  private static final String MEMORY = "pictures";
+record Inspection(OpenJournal open, Album album, PictureProof proof, List<Memory> memories) {
+  Inspection {
+    memories = List.copyOf(memories);
+  }
 
   static Inspection of(OpenJournal open, Showing showing, Instant now) throws IOException {
     Path folder = Press.workFolder(open.output());
-    Memory memory = Memory.load(folder.resolve(MEMORY), "1");
-    KeptPictures kept = new KeptPictures(open.journal().folder(), memory, now);
+    Memory pictures = Memory.load(folder.resolve("pictures"), "1");
+    Memory texts = Memory.load(folder.resolve("texts"), Version.buildOr(now));
+    KeptPictures kept = new KeptPictures(open.journal().folder(), pictures, now);
     Problems problems = new Problems();
-    Album album = AlbumReader.read(open.journal(), showing, kept, problems);
+    Album album = AlbumReader.read(open.journal(), showing, kept, texts, problems);
     PictureProof proof = new PictureProof(album, kept, PrintRun.onThisMachine());
-    return new Inspection(open.with(problems), album, proof, memory);
+    return new Inspection(open.with(problems), album, proof, List.of(pictures, texts));
   }
 
   /** A journal looked at whole, words and pictures too, as {@code check} and figures want it. */
@@ -43,6 +47,6 @@ record Inspection(OpenJournal open, Album album, PictureProof proof, Memory memo
   }
 
   Inspection with(Problems more) {
-    return new Inspection(open.with(more), album, proof, memory);
+    return new Inspection(open.with(more), album, proof, memories);
   }
 }

@@ -7,10 +7,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,6 +20,7 @@ import ribband.album.Album;
 import ribband.journal.Journal;
 import ribband.ledger.Ledger;
 import ribband.measure.Saying;
+import ribband.memory.Memory;
 import ribband.photo.PictureFacts;
 import ribband.press.Press;
 import ribband.press.PressBusy;
@@ -110,7 +111,9 @@ final class PublishCommand implements Callable<Integer> {
     Journal journal = printed.open().journal();
     Optional<LocalDate> latest = journal.asOf();
     try {
-      printed.memory().save();
+      for (Memory memory : printed.memories()) {
+        memory.save();
+      }
       if (printed.open().problems().isEmpty() && latest.isPresent()) {
         last.remember(journal.folder(), latest.get(), made, began);
       }
@@ -133,38 +136,25 @@ final class PublishCommand implements Callable<Integer> {
   /** Makes the prints that the site does not hold yet. */
   private Inspection print(Inspection inspection, Press press)
       throws IOException, InterruptedException {
-    List<String> held = new ArrayList<>();
-    Set<String> missing = new HashSet<>();
-    List<PictureFacts> pictures = Site.picturesOf(inspection.album());
-    for (PictureFacts facts : pictures) {
+    Map<String, List<String>> missing = new LinkedHashMap<>();
+    for (PictureFacts facts : Site.picturesOf(inspection.album())) {
       List<String> paths = Site.printPaths(facts);
-      boolean all = true;
-      for (String path : paths) {
-        all &= press.holds(path);
-      }
-      if (all) {
-        held.addAll(paths);
-      } else {
-        missing.add(facts.digest());
+      if (!press.keep(paths)) {
+        missing.put(facts.digest(), paths);
       }
     }
     Problems problems = new Problems();
     inspection
         .proof()
         .print(
-            facts -> missing.contains(facts.digest()),
+            facts -> missing.containsKey(facts.digest()),
             press.staging(),
             new PictureCounter(around, options),
             problems);
     if (problems.errors() == 0) {
-      for (String path : held) {
-        press.keep(path);
-      }
-      for (PictureFacts facts : pictures) {
-        if (missing.contains(facts.digest())) {
-          for (String path : Site.printPaths(facts)) {
-            press.putFile(path, press.staging().resolve(Path.of(path).getFileName()));
-          }
+      for (List<String> paths : missing.values()) {
+        for (String path : paths) {
+          press.putFile(path, press.staging().resolve(Path.of(path).getFileName()));
         }
       }
     }

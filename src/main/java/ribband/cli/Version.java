@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
+import java.time.Instant;
 import java.util.Objects;
 
 /** The tool's version, as the build wrote it. */
@@ -21,6 +22,11 @@ final class Version {
   static final String BUILD = build();
 
   private Version() {}
+
+  /** The build; where there is none, what no other run has: then only pictures are remembered. */
+  static String buildOr(Instant now) {
+    return BUILD.isEmpty() ? now.toString() : BUILD;
+  }
 
   private static String build() {
     CodeSource source = Version.class.getProtectionDomain().getCodeSource();

@@ -49,6 +49,6 @@ public record FileStamp(String path, long size, Instant modified, Instant taken)
   }
 
   String key() {
-    return path + '\n' + size + '\n' + modified;
+    return path + '\n' + size + '\n' + modified.getEpochSecond() + '.' + modified.getNano();
   }
 }

@@ -77,7 +77,7 @@ public final class Memory {
     Files.createDirectories(file.toAbsolutePath().getParent());
     Path fresh = file.resolveSibling(file.getFileName() + ".new");
     try {
-      Files.write(fresh, MemoryFile.bytes(version, new TreeMap<>(kept)));
+      MemoryFile.write(fresh, version, new TreeMap<>(kept));
       Files.move(fresh, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(fresh);

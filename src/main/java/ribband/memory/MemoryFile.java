@@ -1,9 +1,8 @@
 package ribband.memory;
 
-import java.io.ByteArrayOutputStream;
+import java.io.BufferedOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.BufferUnderflowException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +12,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.zip.CRC32;
+import java.util.zip.CheckedOutputStream;
 
 /**
  * A memory as bytes: a mark, the version, the number of pairs, the pairs, and a CRC-32 of all
@@ -24,11 +24,16 @@ final class MemoryFile {
   /** More than ten years of nights with pictures take; a larger file is none of ours. */
   private static final long LARGEST = 256L << 20;
 
+  private static final int BUFFER = 1 << 16;
+
   private MemoryFile() {}
 
-  static byte[] bytes(String version, SortedMap<String, String> pairs) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (DataOutputStream out = new DataOutputStream(bytes)) {
+  static void write(Path file, String version, SortedMap<String, String> pairs) throws IOException {
+    CRC32 sum = new CRC32();
+    try (DataOutputStream out =
+        new DataOutputStream(
+            new BufferedOutputStream(
+                new CheckedOutputStream(Files.newOutputStream(file), sum), BUFFER))) {
       text(out, MARK);
       text(out, version);
       out.writeInt(pairs.size());
@@ -36,11 +41,9 @@ final class MemoryFile {
         text(out, pair.getKey());
         text(out, pair.getValue());
       }
-      out.writeInt(sum(bytes.toByteArray(), bytes.size()));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      out.flush();
+      out.writeInt((int) sum.getValue());
     }
-    return bytes.toByteArray();
   }
 
   private static void text(DataOutputStream out, String text) throws IOException {

@@ -5,9 +5,12 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import ribband.memory.Hash;
 import ribband.memory.Memory;
 
 /**
@@ -102,11 +105,25 @@ public final class Press implements AutoCloseable {
   }
 
   /**
-   * Whether the site holds this file just as we wrote it, so that it may be kept. It may be an
-   * older one: ask only for names that carry what their content is made of.
+   * Keeps files of the new site that the old one holds just as we wrote them: all, or none where
+   * one is missing. They may be older ones: ask only for names that carry what their content is
+   * made of.
    */
-  public boolean holds(String path) throws IOException {
-    return standing.held(new SitePath(path)).isPresent();
+  public boolean keep(List<String> paths) throws IOException {
+    List<Sheet> held = new ArrayList<>();
+    for (String path : paths) {
+      SitePath named = new SitePath(path);
+      Optional<String> hash = standing.held(named);
+      if (hash.isEmpty()) {
+        return false;
+      }
+      held.add(new Sheet(named, hash.get(), Optional.empty()));
+    }
+    for (Sheet sheet : held) {
+      claim(sheet.path());
+      sheets.put(sheet.path(), sheet);
+    }
+    return true;
   }
 
   /**
@@ -114,7 +131,7 @@ public final class Press implements AutoCloseable {
    * the disk.
    */
   public void put(String path, byte[] content) throws IOException {
-    SitePath claim = claim(path);
+    SitePath claim = claim(new SitePath(path));
     String hash = Hash.of(content);
     if (standing.holds(claim, hash, content.length)) {
       add(claim, hash, Optional.empty());
@@ -135,8 +152,8 @@ public final class Press implements AutoCloseable {
         || !Files.isRegularFile(staged, LinkOption.NOFOLLOW_LINKS)) {
       throw new IllegalArgumentException("not a file in staging: " + staged);
     }
-    SitePath claim = claim(path);
-    String hash = Hash.of(staged);
+    SitePath claim = claim(new SitePath(path));
+    String hash = Standing.read(staged);
     if (standing.holds(claim, hash, Files.size(staged))) {
       disk.delete(staged);
       add(claim, hash, Optional.empty());
@@ -146,22 +163,7 @@ public final class Press implements AutoCloseable {
     add(claim, hash, Optional.of(staged));
   }
 
-  /**
-   * A file that the site holds and still needs.
-   *
-   * @throws IllegalArgumentException where the site does not hold it as we wrote it
-   */
-  public void keep(String path) throws IOException {
-    SitePath claim = claim(path);
-    String hash =
-        standing
-            .held(claim)
-            .orElseThrow(() -> new IllegalArgumentException("the site does not hold " + path));
-    add(claim, hash, Optional.empty());
-  }
-
-  private SitePath claim(String path) {
-    SitePath claim = new SitePath(path);
+  private SitePath claim(SitePath claim) {
     SitePath other = claimed.putIfAbsent(claim.folded(), claim);
     if (other != null) {
       throw new IllegalArgumentException("two files on one path: " + other + " and " + claim);

@@ -15,8 +15,6 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import ribband.journal.JournalFolder;
 
@@ -31,7 +29,8 @@ final class SiteList {
   static final SiteList EMPTY = new SiteList(new TreeMap<>());
 
   private static final String HEADER = "# Ribband site files, form 1";
-  private static final Pattern LINE = Pattern.compile("([0-9a-f]{64})  (.+)");
+  private static final int HASH = 64;
+  private static final String GAP = "  ";
   private static final long LARGEST = 64L << 20;
 
   private final NavigableMap<SitePath, SortedSet<String>> hashes;
@@ -98,15 +97,24 @@ final class SiteList {
     }
     NavigableMap<SitePath, SortedSet<String>> hashes = new TreeMap<>();
     for (int i = 1; i < lines.length - 1; i++) {
-      Matcher line = LINE.matcher(lines[i]);
-      if (!line.matches()) {
+      if (!isLine(lines[i])) {
         throw damaged(file, "line " + (i + 1) + " is not a hash, two spaces and a path");
       }
       hashes
-          .computeIfAbsent(path(file, i + 1, line.group(2)), p -> new TreeSet<>())
-          .add(line.group(1));
+          .computeIfAbsent(
+              path(file, i + 1, lines[i].substring(HASH + GAP.length())), p -> new TreeSet<>())
+          .add(lines[i].substring(0, HASH));
     }
     return new SiteList(hashes);
+  }
+
+  private static boolean isLine(String line) {
+    for (int i = 0; i < HASH; i++) {
+      if (i >= line.length() || "0123456789abcdef".indexOf(line.charAt(i)) < 0) {
+        return false;
+      }
+    }
+    return line.startsWith(GAP, HASH) && line.length() > HASH + GAP.length();
   }
 
   private static SitePath path(Path file, int line, String text) throws PressRefused {
@@ -154,7 +162,7 @@ final class SiteList {
     StringBuilder text = new StringBuilder(HEADER).append('\n');
     hashes.forEach(
         (path, either) ->
-            either.forEach(hash -> text.append(hash).append("  ").append(path).append('\n')));
+            either.forEach(hash -> text.append(hash).append(GAP).append(path).append('\n')));
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 

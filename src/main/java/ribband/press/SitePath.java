@@ -37,7 +37,7 @@ record SitePath(String text) implements Comparable<SitePath> {
     }
     if (text.indexOf('\\') >= 0
         || text.chars().anyMatch(Character::isISOControl)
-        || !Normalizer.isNormalized(text, Normalizer.Form.NFC)
+        || !(isAscii(text) || Normalizer.isNormalized(text, Normalizer.Form.NFC))
         || folded(text).equals(JournalFolder.SITE_FILES)) {
       throw new IllegalArgumentException("not a path of a site: \"" + text + "\"");
     }
@@ -49,8 +49,21 @@ record SitePath(String text) implements Comparable<SitePath> {
   }
 
   private static String folded(String text) {
+    if (isAscii(text)) {
+      return text.toLowerCase(Locale.ROOT);
+    }
     String folded = text.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
     return Normalizer.normalize(folded, Normalizer.Form.NFC);
+  }
+
+  /** Most paths are, and there are tens of thousands of them. */
+  private static boolean isAscii(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= 0x80) {
+        return false;
+      }
+    }
+    return true;
   }
 
   Wave wave() {

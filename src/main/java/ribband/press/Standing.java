@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import ribband.memory.FileStamp;
+import ribband.memory.Hash;
 import ribband.memory.Memory;
 
 /**
@@ -61,14 +62,22 @@ final class Standing {
     if (remembered.isPresent()) {
       return remembered.get();
     }
-    String hash = Hash.of(path.in(site));
+    String hash = read(path.in(site));
     hashes.put(stamp, hash);
     return hash;
   }
 
   /** The hash of what stands at a path, read anew; empty where that is no plain file. */
   Optional<String> readHash(SitePath path) throws IOException {
-    return plainFile(path).isPresent() ? Optional.of(Hash.of(path.in(site))) : Optional.empty();
+    return plainFile(path).isPresent() ? Optional.of(read(path.in(site))) : Optional.empty();
+  }
+
+  static String read(Path file) throws IOException {
+    try {
+      return Hash.of(file);
+    } catch (IOException e) {
+      throw RealDisk.named("cannot read", file, e);
+    }
   }
 
   /** A regular file that no link leads to or through. */

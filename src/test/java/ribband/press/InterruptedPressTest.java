@@ -19,6 +19,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ribband.memory.Hash;
 
 /** Lets every call that changes the disk fail, one after the other. */
 class InterruptedPressTest {

@@ -226,10 +226,10 @@ class PressTest {
   void aKeptFileIsHeldNotWritten() throws Exception {
     publish(SITE);
     try (Press press = open()) {
-      assertTrue(press.holds("pictures/scarf-480.jpg"));
-      assertFalse(press.holds("pictures/other.jpg"));
-      press.keep("pictures/scarf-480.jpg");
-      assertThrows(IllegalArgumentException.class, () -> press.keep("pictures/other.jpg"));
+      assertFalse(press.keep(List.of("pictures/scarf-480.jpg", "pictures/other.jpg")));
+      assertTrue(press.keep(List.of("pictures/scarf-480.jpg")));
+      assertThrows(
+          IllegalArgumentException.class, () -> press.keep(List.of("pictures/scarf-480.jpg")));
       press.put("index.html", bytes("front"));
       assertEquals(new Published(0, 2, 4, List.of()), press.finish());
     }
@@ -242,7 +242,7 @@ class PressTest {
     publish(SITE);
     Tree.write(site, "pictures/scarf-480.jpg", content);
     try (Press press = open()) {
-      assertFalse(press.holds("pictures/scarf-480.jpg"));
+      assertFalse(press.keep(List.of("pictures/scarf-480.jpg")));
     }
   }
 
@@ -256,11 +256,11 @@ class PressTest {
     Files.writeString(picture, "xyz");
     Files.setLastModifiedTime(picture, time);
     try (Press press = open()) {
-      assertTrue(press.holds("pictures/scarf-480.jpg"));
+      assertTrue(press.keep(List.of("pictures/scarf-480.jpg")));
     }
     Files.delete(journal.resolve(".ribband/site-hashes"));
     try (Press press = open()) {
-      assertFalse(press.holds("pictures/scarf-480.jpg"));
+      assertFalse(press.keep(List.of("pictures/scarf-480.jpg")));
     }
   }
 

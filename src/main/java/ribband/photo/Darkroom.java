@@ -30,12 +30,13 @@ public final class Darkroom {
   public static final String RECIPE = "480 960 1600, quality 0.82, recipe 2";
 
   private static final float QUALITY = 0.82f;
-  private static final int STEM_DIGITS = 20;
+  private static final int CONTENT_DIGITS = 16;
+  private static final String RECIPE_DIGITS =
+      Original.sha256(RECIPE.getBytes(StandardCharsets.UTF_8)).substring(0, 4);
 
   /** What the names of all prints of this picture begin with: 20 hex digits. */
   public static String stem(PictureFacts facts) {
-    String made = facts.digest() + "\n" + RECIPE;
-    return Original.sha256(made.getBytes(StandardCharsets.UTF_8)).substring(0, STEM_DIGITS);
+    return facts.digest().substring(0, CONTENT_DIGITS) + RECIPE_DIGITS;
   }
 
   /** The file name of one print: {@code <stem>-<width>.jpg}. */

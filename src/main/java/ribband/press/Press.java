@@ -132,14 +132,14 @@ public final class Press implements AutoCloseable {
    */
   public void put(String path, byte[] content) throws IOException {
     SitePath claim = claim(new SitePath(path));
-    String hash = Hash.of(content);
-    if (standing.holds(claim, hash, content.length)) {
-      add(claim, hash, Optional.empty());
+    Optional<String> same = standing.same(claim, content);
+    if (same.isPresent()) {
+      add(claim, same.get(), Optional.empty());
       return;
     }
     Path staged = staging.next();
     disk.write(staged, content);
-    add(claim, hash, Optional.of(staged));
+    add(claim, Hash.of(content), Optional.of(staged));
   }
 
   /**

@@ -7,6 +7,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -45,7 +46,17 @@ final class Standing {
     return hash(path).filter(hash -> list.names(path, hash));
   }
 
-  /** Whether a file of ours with these bytes is there. */
+  /** The hash of a file of ours, if it has these bytes; to compare takes less time than to hash. */
+  Optional<String> same(SitePath path, byte[] content) throws IOException {
+    Optional<BasicFileAttributes> file = list.names(path) ? plainFile(path) : Optional.empty();
+    return file.isPresent()
+            && file.get().size() == content.length
+            && Arrays.equals(Files.readAllBytes(path.in(site)), content)
+        ? Optional.of(hash(path, file.get()))
+        : Optional.empty();
+  }
+
+  /** Whether a file of ours with this hash is there. */
   boolean holds(SitePath path, String hash, long size) throws IOException {
     Optional<BasicFileAttributes> file = list.names(path) ? plainFile(path) : Optional.empty();
     return file.isPresent() && file.get().size() == size && hash(path, file.get()).equals(hash);

@@ -4,6 +4,8 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.time.YearMonth;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 import ribband.journal.Entry;
 import ribband.photo.Darkroom;
 import ribband.photo.PictureFacts;
@@ -51,16 +53,28 @@ final class Addresses {
    * @return relative and percent-encoded
    */
   static String href(String from, String to) {
-    String up = "../".repeat((int) from.chars().filter(c -> c == '/').count());
-    StringBuilder href = new StringBuilder(up);
+    StringBuilder href = new StringBuilder();
+    from.chars().filter(c -> c == '/').forEach(slash -> href.append("../"));
     int hash = to.indexOf('#');
     String path = hash < 0 ? to : to.substring(0, hash);
-    String separator = "";
-    for (String part : path.split("/", -1)) {
-      href.append(separator)
-          .append(URLEncoder.encode(part, StandardCharsets.UTF_8).replace("+", "%20"));
-      separator = "/";
-    }
-    return href + (hash < 0 ? "" : to.substring(hash));
+    return href + (isPlain(path) ? path : encoded(path)) + (hash < 0 ? "" : to.substring(hash));
+  }
+
+  /** Most addresses are, and a page of pictures has thousands. */
+  private static boolean isPlain(String path) {
+    return path.chars()
+        .allMatch(
+            c ->
+                (c >= 'a' && c <= 'z')
+                    || (c >= '0' && c <= '9')
+                    || c == '-'
+                    || c == '.'
+                    || c == '/');
+  }
+
+  private static String encoded(String path) {
+    return Arrays.stream(path.split("/", -1))
+        .map(part -> URLEncoder.encode(part, StandardCharsets.UTF_8).replace("+", "%20"))
+        .collect(Collectors.joining("/"));
   }
 }

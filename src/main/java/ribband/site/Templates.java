@@ -2,15 +2,20 @@ package ribband.site;
 
 import io.pebbletemplates.pebble.PebbleEngine;
 import io.pebbletemplates.pebble.loader.ClasspathLoader;
+import java.io.BufferedWriter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.StringWriter;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 
 /** Draws views with the templates of {@code site-template/}. May be used by several threads. */
 final class Templates {
+  private static final int PAGE_BYTES = 1 << 14;
+
   private final PebbleEngine engine;
 
   Templates() {
@@ -34,14 +39,14 @@ final class Templates {
    * @param view what this page shows, as {@code page}
    */
   byte[] draw(String name, Frame frame, Record view) {
-    StringWriter page = new StringWriter();
-    try {
+    ByteArrayOutputStream page = new ByteArrayOutputStream(PAGE_BYTES);
+    try (Writer out = new BufferedWriter(new OutputStreamWriter(page, StandardCharsets.UTF_8))) {
       engine
           .getTemplate(name + ".peb")
-          .evaluate(page, Map.of("frame", frame, "page", view), Locale.ROOT);
+          .evaluate(out, Map.of("frame", frame, "page", view), Locale.ROOT);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    return page.toString().getBytes(StandardCharsets.UTF_8);
+    return page.toByteArray();
   }
 }

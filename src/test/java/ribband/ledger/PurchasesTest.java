@@ -52,6 +52,15 @@ class PurchasesTest {
         List.copyOf(purchases.bySupplier().entrySet()));
   }
 
+  @Test
+  void whatCostNothingIsNoLine() throws IOException {
+    Journals.write(folder, "project.yaml", "currency: USD\nphases: [planking]\n");
+    Journals.entry(folder, "2026-01-02", "phase: planking\ncost: 0");
+    Journals.entry(folder, "2026-01-03", "phase: planking\ncost: 7\nprivate: true");
+    Journals.entry(folder, "2026-01-04", "phase: planking\ncost: -7\nprivate: true");
+    assertEquals(List.of(), Purchases.of(Journals.read(folder)).lines());
+  }
+
   private static String line(Purchases.Spent spent) {
     return spent.date().map(Object::toString).orElse("-")
         + " "

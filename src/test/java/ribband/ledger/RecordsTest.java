@@ -79,6 +79,9 @@ class RecordsTest {
             new Night(LocalDate.of(2026, 1, 2), Hours.ofMinutes(210)),
             new Night(LocalDate.of(2026, 1, 3), Hours.ofMinutes(180))),
         Records.of(ledger).nights());
+    assertEquals(
+        Optional.of(new Night(LocalDate.of(2026, 1, 1), Hours.ofMinutes(210))),
+        Records.of(ledger).longestNight());
     assertEquals(4, ledger.whole().sessions());
     assertEquals(3, ledger.months().get(0).nights());
     assertEquals(Optional.empty(), Records.of(ledger).gap());
@@ -100,6 +103,13 @@ class RecordsTest {
         Records.monthsThatBeat(Records.monthsByRank(ledger), ledger.months().get(0)));
     assertEquals(
         List.of(), Records.monthsThatBeat(Records.monthsByRank(ledger), ledger.months().get(3)));
+  }
+
+  @Test
+  void aMonthWithoutHoursIsNeverTheBest() throws IOException {
+    night("2026-01-05", "0");
+    assertEquals(Optional.empty(), Records.of(ledger()).bestMonth());
+    assertEquals(Optional.empty(), Records.of(ledger()).longestNight());
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -29,6 +30,7 @@ class PressLockTest {
   void aSecondRunInThisProcessIsBusyUntilTheFirstCloses() throws Exception {
     try (Press first = Press.open(site, folder.resolve("boat"))) {
       first.put("index.html", new byte[] {1});
+      assertEquals(Long.toString(ProcessHandle.current().pid()), Files.readString(lock));
       for (int again = 0; again < 2; again++) {
         PressBusy busy =
             assertThrows(PressBusy.class, () -> Press.open(site, folder.resolve("boat")));
@@ -67,6 +69,24 @@ class PressLockTest {
     try (Press next = Press.open(site, folder.resolve("boat"))) {
       assertEquals(false, Files.exists(staged));
       assertEquals(0, next.finish().written());
+    }
+  }
+
+  /** A longer number of an older run leaves no figure behind. */
+  @Test
+  void theNumberOfAnOlderRunIsReplacedWhole() throws Exception {
+    Tree.write(folder, ".ribband/lock", "12345678901234567890");
+    Press.open(site, folder.resolve("boat")).close();
+    assertEquals(Long.toString(ProcessHandle.current().pid()), Files.readString(lock));
+  }
+
+  @Test
+  void aLockThatCannotBeOpenedIsToldEachTime() throws Exception {
+    Files.createDirectories(lock);
+    for (int again = 0; again < 2; again++) {
+      IOException told =
+          assertThrows(IOException.class, () -> Press.open(site, folder.resolve("boat")));
+      assertEquals("cannot lock " + lock + ": Is a directory", told.getMessage());
     }
   }
 

@@ -222,6 +222,70 @@ class PressTest {
     assertEquals("march", Files.readString(moved.resolve("2026-03.html")));
   }
 
+  /** A hard link stands in for a disk that takes names which differ in case for one file. */
+  @Test
+  void aPageWhoseNameChangesOnlyInItsCaseIsOneFileWhereTheDiskSaysSo() throws Exception {
+    publish(Map.of("index.html", "front", "entries/A.html", "old"));
+    Files.createLink(site.resolve("entries/a.html"), site.resolve("entries/A.html"));
+    Published published = publish(Map.of("index.html", "front", "entries/a.html", "new"));
+    assertEquals(new Published(1, 1, 1, List.of()), published);
+    assertEquals("new", Files.readString(site.resolve("entries/a.html")));
+  }
+
+  @Test
+  void aForeignPageIsNotOursBecauseAnotherDiffersOnlyInCase() throws Exception {
+    publish(Map.of("index.html", "front", "entries/A.html", "old"));
+    Tree.write(site, "entries/a.html", "mine");
+    assumeTrue(
+        Files.readString(site.resolve("entries/A.html")).equals("old"), "names of one case here");
+    PressRefused refused =
+        assertThrows(PressRefused.class, () -> publish(Map.of("entries/a.html", "new")));
+    assertEquals(clash("entries/a.html"), refused.getMessage());
+    Files.delete(site.resolve("entries/A.html"));
+    assertEquals(
+        clash("entries/a.html"),
+        assertThrows(PressRefused.class, () -> publish(Map.of("entries/a.html", "new")))
+            .getMessage());
+  }
+
+  @Test
+  void fiveThatStandInTheWayAreNamedAndTheOthersCounted() throws Exception {
+    publish(Map.of("index.html", "front"));
+    Map<String, String> next = new HashMap<>();
+    for (int i = 1; i <= 5; i++) {
+      Tree.write(site, "entries/" + i + ".html", "mine");
+      next.put("entries/" + i + ".html", "ours");
+    }
+    String five = "entries/1.html, entries/2.html, entries/3.html, entries/4.html, entries/5.html";
+    assertEquals(clash(five), assertThrows(PressRefused.class, () -> publish(next)).getMessage());
+    Tree.write(site, "entries/6.html", "mine");
+    next.put("entries/6.html", "ours");
+    assertEquals(
+        clash(five + " and 1 more"),
+        assertThrows(PressRefused.class, () -> publish(next)).getMessage());
+  }
+
+  @Test
+  void aNameOfAPartMayHave255BytesAndNoMore() throws Exception {
+    String longest = "é".repeat(125) + ".html";
+    try (Press press = open()) {
+      press.put("entries/" + longest, bytes("x"));
+      assertThrows(IllegalArgumentException.class, () -> press.put("x" + longest, bytes("x")));
+      assertEquals(1, press.finish().written());
+    }
+    assertEquals("x", Files.readString(site.resolve("entries").resolve(longest)));
+  }
+
+  @Test
+  void theWorkFolderLiesBesideTheOutputAlsoBehindALink() throws Exception {
+    assertEquals(journal.resolve(".ribband"), Press.workFolder(site));
+    Path real = Files.createDirectories(folder.resolve("www/dunlin"));
+    Path link = Files.createSymbolicLink(journal.resolve("linked"), real);
+    assertEquals(folder.resolve("www/.ribband"), Press.workFolder(link));
+    Path nowhere = Files.createSymbolicLink(journal.resolve("lost"), folder.resolve("no"));
+    assertEquals(journal.resolve(".ribband"), Press.workFolder(nowhere));
+  }
+
   @Test
   void aKeptFileIsHeldNotWritten() throws Exception {
     publish(SITE);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Calendar days, strictly, and the weeks of ISO 8601. */
 class DatesTest {
@@ -47,6 +48,8 @@ class DatesTest {
     "2023-02-29, is not in the calendar; that month ends with 2023-02-28",
     "2024-04-31, is not in the calendar; that month ends with 2024-04-30",
     "2024-13-01, has no such month; months go from 01 to 12",
+    "1899-12-31, 'is too long ago; write the year in full, as 2026-03-14'",
+    "2200-01-01, 'is too far ahead; check the year, as in 2026-03-14'",
     "20240101, is not a date; write 2024-01-01",
     "2024-1-5, is not a date; write 2024-01-05",
     "2024.1.5, is not a date; write 2024-01-05",
@@ -55,6 +58,12 @@ class DatesTest {
   })
   void whatIsNoDayIsAnsweredWithTheNearest(String written, String told) {
     assertEquals(told, assertThrows(Unreadable.class, () -> Dates.readDay(written)).getMessage());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1900-01-01", "2199-12-31"})
+  void theFirstAndTheLastDayTakenAreRead(String day) throws Unreadable {
+    assertEquals(day, Dates.readDay(day).toString());
   }
 
   @Test

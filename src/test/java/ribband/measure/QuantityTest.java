@@ -10,6 +10,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Units by their exact definitions, and amounts as they are written. */
 class QuantityTest {
@@ -151,5 +152,37 @@ class QuantityTest {
   })
   void spansAreElapsedTime(String written, long seconds) throws Unreadable {
     assertEquals(seconds, Span.read(written).seconds());
+  }
+
+  /** Each asks for one dimension and is given another. */
+  @ParameterizedTest
+  @CsvSource({
+    "VOLUME, 2 oz, 'is a weight, and a volume belongs here; write fl oz for fluid ounces'",
+    "VOLUME, 2 lb, 'is a weight, and a volume belongs here; write it as 2 fl oz'",
+    "MASS, 2 fl oz, 'is a volume, and a weight belongs here; write it as 12 oz'",
+    "LENGTH, 40, 'is a count, and a length belongs here; write it as 8 ft'",
+    "AREA, 8 ft, 'is a length, and an area belongs here; write it as 2 in x 8 ft'",
+    "BOARDS, 8 ft, 'is a length, and board feet belongs here; write it as 12 board feet'",
+    "COUNT, 3 bf, 'is board feet, and a count belongs here; write it as 40'"
+  })
+  void anotherDimensionIsNamedBesideTheOneThatBelongs(
+      Dimension wanted, String written, String told) {
+    assertEquals(
+        told, assertThrows(Unreadable.class, () -> Quantity.of(wanted).read(written)).getMessage());
+  }
+
+  /** What is advised of a dimension has that dimension. */
+  @ParameterizedTest
+  @EnumSource(Dimension.class)
+  void theExampleOfADimensionIsReadAsThat(Dimension dimension) throws Unreadable {
+    Quantity quantity = Quantity.of(dimension).read(dimension.example());
+    assertEquals(dimension, quantity.unit().dimension());
+  }
+
+  @Test
+  void aUnitIsToldWithWhatItMeasures() throws Unreadable {
+    assertEquals("fl oz (a volume)", Unit.read("fl oz").told());
+    assertEquals("screws (a count)", Unit.read("screws").told());
+    assertEquals("a count", Unit.PIECES.told());
   }
 }

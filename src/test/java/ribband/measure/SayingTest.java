@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,49 @@ class SayingTest {
   void hours(long minutes, String said, String inWords) {
     assertEquals(said, Saying.hours(Hours.ofMinutes(minutes)));
     assertEquals(inWords, Saying.hoursInWords(Hours.ofMinutes(minutes)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, hours",
+    "29, hours",
+    "30, hour",
+    "900, hour",
+    "3629, hour",
+    "3630, hours",
+    "5400, hours"
+  })
+  void oneHourAndPartsOfItAreHour(long seconds, String word) {
+    assertEquals(word, Saying.hourOrHours(new Hours(seconds)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "-1, −1",
+    "0, no",
+    "1, one",
+    "12, twelve",
+    "13, 13",
+    "1000, '1,000'",
+    "999, 999",
+    "-1234, '−1,234'"
+  })
+  void smallNumbersAreWordsAndLargeOnesAreGrouped(long number, String said) {
+    assertEquals(said, Saying.number(number));
+  }
+
+  @Test
+  void clockTimesHaveTwoFiguresOnBothSides() {
+    assertEquals("00:00", Saying.clock(LocalTime.of(0, 0)));
+    assertEquals("09:09", Saying.clock(LocalTime.of(9, 9)));
+    assertEquals("10:10", Saying.clock(LocalTime.of(10, 10)));
+    assertEquals("23:59", Saying.clock(LocalTime.of(23, 59)));
+  }
+
+  @Test
+  void aShareOfThePlanIsSaidWithoutZerosAtItsEnd() throws Unreadable {
+    assertEquals("40%", Saying.percent(Percent.read("40%")));
+    assertEquals("100%", Saying.percent(Percent.read("100%")));
   }
 
   @Test
@@ -105,7 +149,15 @@ class SayingTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"1200, 20 min", "28800, 8 h", "5400, 1 h 30 min", "86400, 1 day", "604800, 7 days"})
+  @CsvSource({
+    "1200, 20 min",
+    "3540, 59 min",
+    "3600, 1 h",
+    "28800, 8 h",
+    "5400, 1 h 30 min",
+    "86400, 1 day",
+    "604800, 7 days"
+  })
   void spans(long seconds, String said) {
     assertEquals(said, Saying.span(new Span(seconds)));
   }

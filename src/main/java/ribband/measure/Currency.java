@@ -92,16 +92,23 @@ public record Currency(String code, int digits, String sign) {
       throw refusal(plain);
     }
     BigDecimal amount = new BigDecimal(plain);
-    BigDecimal minor = amount.movePointRight(digits);
-    if (minor.abs().compareTo(MOST_MINOR) > 0) {
-      throw new Unreadable("is more than any boat costs", figuresAlone());
+    if (isTooMuch(amount)) {
+      throw tooMuch();
     }
     if (amount.scale() > digits) {
       throw new Unreadable(
           "has more decimal places than " + code + " has (" + digits + ")",
           "write " + nearest(amount));
     }
-    return new Money(minor.longValueExact());
+    return new Money(amount.movePointRight(digits).longValueExact());
+  }
+
+  private boolean isTooMuch(BigDecimal amount) {
+    return amount.movePointRight(digits).abs().compareTo(MOST_MINOR) > 0;
+  }
+
+  private Unreadable tooMuch() {
+    return new Unreadable("is more than any boat costs", figuresAlone());
   }
 
   private String figuresAlone() {
@@ -152,7 +159,10 @@ public record Currency(String code, int digits, String sign) {
       if (slip.written().matcher(bare).matches()) {
         String mended = slip.mend().apply(bare);
         if (AMOUNT.matcher(mended).matches()) {
-          return new Unreadable(slip.wrong(), "write " + nearest(new BigDecimal(mended)));
+          BigDecimal meant = new BigDecimal(nearest(new BigDecimal(mended)));
+          return isTooMuch(meant)
+              ? tooMuch()
+              : new Unreadable(slip.wrong(), "write " + meant.toPlainString());
         }
       }
     }

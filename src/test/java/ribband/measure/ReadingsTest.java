@@ -84,6 +84,9 @@ class ReadingsTest {
           dollars | 10000000000.01 | is more than any boat costs; write figures alone, as 88.20
           dollars | -10000000000.01 | is more than any boat costs; write figures alone, as 88.20
           dollars | 99999999999.999 | is more than any boat costs; write figures alone, as 88.20
+          dollars | $749424445444 | is more than any boat costs; write figures alone, as 88.20
+          dollars | $10000000000 | has more than figures; write 10000000000
+          dollars | 10,000,000,000.001 | has a thousands mark; write 10000000000.00
           dollars | −3 | -3.00
           dollars | 1.005 | has more decimal places than USD has (2); write 1.01
           dollars | 1,234 | has a thousands mark; write 1234

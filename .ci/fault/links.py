@@ -2,7 +2,8 @@
 
 Usage: links.py SITE
 Every page's pictures, styles and scripts have to be there, whoever links to the page. Links between
-pages are followed from index.html: what can be reached from it has to be there, its anchors too.
+pages are followed from index.html: what can be reached from it has to be there, its anchors and the
+feeds that it names too.
 """
 
 import os
@@ -54,7 +55,7 @@ def dead_links(site):
     for path, page in pages.items():
         for link in page.needs:
             wanted, _ = target(path, link)
-            # The feeds that a page's head names are the last to come; a reader looks for them later.
+            # Feeds come after the pages that name them, and before anything leads to those.
             if wanted and not wanted.startswith("feed.") and wanted not in pages:
                 if not os.path.isfile(os.path.join(site, wanted)):
                     dead.append(f"{path} needs {link}")
@@ -64,7 +65,8 @@ def dead_links(site):
         if path in seen:
             continue
         seen.add(path)
-        for link in pages[path].leads:
+        feeds = [link for link in pages[path].needs if "feed." in link]
+        for link in pages[path].leads + feeds:
             wanted, name = target(path, link)
             if wanted is None:
                 continue

@@ -58,6 +58,10 @@ final class Switchover {
     disk.force(site.getParent());
     putList(standing.list().and(next));
     putInPlace(changed);
+    if (!gone.isEmpty()) {
+      // A power cut keeps no order of its own: what replaces a file is down before that goes.
+      forceFolders();
+    }
     List<String> left = new ArrayList<>();
     int removed = remove(gone, next, left);
     removeEmptyFolders(gone);
@@ -203,6 +207,8 @@ final class Switchover {
     for (Path folder : touchedFolders) {
       disk.force(folder);
     }
+    disk.force(site);
+    touchedFolders.clear();
   }
 
   private void remember(List<Sheet> changed, Instant now) throws IOException {

@@ -1,0 +1,154 @@
+"""Reads what strace wrote down of a run (-f -y -s 0, signals left out).
+
+Usage: trace.py calls TRACE FOLDER CALL,CALL...   each of these calls that changed something in FOLDER:
+                                                  its path there, or *, and which one it was, by a tab
+       trace.py order TRACE SITE                  what of a publish was not done in the order promised
+       trace.py writes TRACE FROM JOURNAL [OWN]   calls that could change the journal, its OWN folders apart
+The last two exit 1 if they have something to print. FROM is the folder the run was started in.
+"""
+
+import os
+import re
+import sys
+from collections import Counter, namedtuple
+
+WRITES = {"write", "pwrite64", "writev", "pwritev", "pwritev2", "sendfile", "copy_file_range", "ftruncate", "fallocate"}
+FLUSHES = {"fsync", "fdatasync"}
+MOVES = {"rename", "renameat", "renameat2"}
+REMOVALS = {"unlink", "unlinkat", "rmdir"}
+OPENS = {"open", "openat", "openat2", "creat"}
+OTHERS = {
+    "mkdir", "mkdirat", "mknod", "mknodat", "link", "linkat", "symlink", "symlinkat", "truncate", "chmod", "fchmod",
+    "fchmodat", "chown", "fchown", "lchown", "fchownat", "utime", "utimes", "futimesat", "utimensat", "setxattr",
+    "lsetxattr", "fsetxattr", "removexattr", "lremovexattr", "fremovexattr",
+}
+FOR_WRITING = re.compile(r"O_(WRONLY|RDWR|CREAT|TRUNC|APPEND|TMPFILE)|^creat\(")
+
+Call = namedtuple("Call", "thread name text paths done began ended")
+
+
+def paths(text, folder):
+    """The paths in a call: those of its open files, then those written out, made absolute."""
+    found = re.findall(r"\b(?:AT_FDCWD|\d+)<([^>]*)>(?:, \"((?:[^\"\\]|\\.)*)\")?|\"((?:[^\"\\]|\\.)*)\"", text)
+    for base, under, alone in found:
+        if base and not base.startswith("/"):  # a pipe, a socket
+            continue
+        yield os.path.normpath(os.path.join(folder, base, under or alone))
+
+
+def calls(trace, folder="/"):
+    waiting, read = {}, []
+    for number, line in enumerate(open(trace, encoding="utf-8", errors="replace")):
+        thread, _, text = line.rstrip("\n").partition(" ")
+        text, began = text.strip(), number
+        if text.endswith("<unfinished ...>"):
+            waiting[thread] = (text[: -len("<unfinished ...>")], number)
+            continue
+        resumed = re.match(r"<\.\.\. \w+ resumed>", text)
+        if resumed:
+            before, began = waiting.pop(thread, ("", number))
+            text = before + text[resumed.end() :]
+        name = re.match(r"(\w+)\(", text)
+        if name:
+            arguments, _, answer = text.rpartition(" = ")
+            done = bool(re.match(r"\d", answer))
+            read.append(Call(thread, name[1], text, list(paths(arguments, folder)), done, began, number))
+    return sorted(read, key=lambda call: call.began)
+
+
+def inside(path, folder):
+    return path == folder or path.startswith(folder + "/")
+
+
+def plan(trace, folder, names):
+    """A path that holds the process's number is another one in each run: * stands for it."""
+    seen, planned = Counter(), []
+    for call in calls(trace):
+        if call.name not in names:
+            continue
+        seen[call.thread] += 1
+        path = call.paths[0] if call.paths else ""
+        seen[call.thread, path] += 1
+        if not call.done or not any(inside(place, folder) for place in call.paths):
+            continue
+        if re.search(r"\.\d+\.\d+$", path):
+            planned.append(f"*\t{seen[call.thread]}")
+        else:
+            planned.append(f"{os.path.relpath(path, folder)}\t{seen[call.thread, path]}")
+    return list(dict.fromkeys(planned))
+
+
+def order(trace, site):
+    """What the package ribband.press promises, looked at from outside."""
+    wrong, written, flushed, changed = [], {}, {}, {}
+    steps, listed = [], 0
+    site_list = os.path.join(site, "site-files.txt")
+    for call in calls(trace):
+        if not call.done or not call.paths:
+            continue
+        first, last = call.paths[0], call.paths[-1]
+        if call.name in OPENS and inside(first, site) and FOR_WRITING.search(call.text):
+            wrong.append(f"a file of the site is opened for writing: {call.text}")
+        elif call.name in WRITES:
+            written[first] = call.ended
+        elif call.name in FLUSHES:
+            flushed[first] = call.began
+            if first in changed and changed[first] < call.began:
+                del changed[first]
+        elif call.name in MOVES:
+            for state in (written, flushed):
+                if first in state:
+                    state[last] = state.pop(first)
+            if inside(last, site):
+                if flushed.get(last, -1) < written.get(last, 0):
+                    wrong.append(f"{last} is put in place before it is on the disk")
+                if steps == ["list"] and flushed.get(site, -1) < listed:
+                    wrong.append(f"{last} is put in place before the list is on the disk")
+                if not steps and last != site_list:
+                    wrong.append(f"{last} is put in place before any list")
+                if "removal" in steps and last != site_list:
+                    wrong.append(f"{last} is put in place after something was removed")
+                if steps and last == site_list:
+                    wrong += [f"the last list comes before {folder} is on the disk" for folder in changed]
+                if last == site_list:
+                    listed = call.ended
+                steps.append("list" if last == site_list else "move")
+                changed[os.path.dirname(last)] = call.ended
+        elif call.name in REMOVALS and inside(first, site):
+            if "removal" not in steps:
+                wrong += [f"{first} is removed before {folder} is on the disk" for folder in changed]
+            steps.append("removal")
+            changed.pop(first, None)
+            changed[os.path.dirname(first)] = call.ended
+        elif call.name in ("mkdir", "mkdirat") and inside(first, site) and first != site:
+            changed[os.path.dirname(first)] = call.ended
+    if steps[:1] != ["list"] or steps[-1:] != ["list"] or "move" not in steps:
+        wrong.append(f"the lists do not stand first and last: {steps}")
+    wrong += [f"at the end {folder} is not on the disk" for folder in changed]
+    return wrong
+
+
+def writes(trace, folder, journal, own):
+    wrong, opened = [], 0
+    for call in calls(trace, folder):
+        touched = [p for p in call.paths if inside(p, journal) and not any(inside(p, place) for place in own)]
+        if not touched:
+            continue
+        if call.name in OPENS and not FOR_WRITING.search(call.text):
+            opened += 1
+        elif call.name in OPENS | WRITES | MOVES | REMOVALS | OTHERS:
+            wrong.append(call.text)
+    if not opened:
+        wrong.append("no file of the journal was opened at all")
+    return wrong
+
+
+if __name__ == "__main__":
+    what, trace, *rest = sys.argv[1:]
+    if what == "calls":
+        print("\n".join(plan(trace, rest[0], rest[1].split(","))))
+        sys.exit(0)
+    found = order(trace, *rest) if what == "order" else writes(trace, rest[0], rest[1], rest[2:])
+    for line in found:
+        print(line)
+    sys.exit(1 if found else 0)

@@ -1,7 +1,7 @@
 """Reads what strace wrote down of a run (-f -y -s 0, signals left out).
 
-Usage: trace.py calls TRACE FOLDER CALL,CALL...   each of these calls that changed something in FOLDER:
-                                                  its path there, or *, and which one it was, by a tab
+Usage: trace.py calls TRACE FOLDER CALL,CALL...   each of these calls that changed something in FOLDER: its
+                                                  name, its path there or *, its number, by tabs
        trace.py order TRACE SITE                  what of a publish was not done in the order promised
        trace.py writes TRACE FROM JOURNAL [OWN]   calls that could change the journal, its OWN folders apart
 The last two exit 1 if they have something to print. FROM is the folder the run was started in.
@@ -61,20 +61,24 @@ def inside(path, folder):
 
 
 def plan(trace, folder, names):
-    """A path that holds the process's number is another one in each run: * stands for it."""
+    """The number counts as strace does: within a thread, a name and a path.
+
+    A path that holds the process's number is another one in each run: * stands for any path.
+    """
     seen, planned = Counter(), []
     for call in calls(trace):
         if call.name not in names:
             continue
-        seen[call.thread] += 1
         path = call.paths[0] if call.paths else ""
-        seen[call.thread, path] += 1
+        seen[call.thread, call.name] += 1
+        seen[call.thread, call.name, path] += 1
         if not call.done or not any(inside(place, folder) for place in call.paths):
             continue
         if re.search(r"\.\d+\.\d+$", path):
-            planned.append(f"*\t{seen[call.thread]}")
+            planned.append(f"{call.name}\t*\t{seen[call.thread, call.name]}")
         else:
-            planned.append(f"{os.path.relpath(path, folder)}\t{seen[call.thread, path]}")
+            number = seen[call.thread, call.name, path]
+            planned.append(f"{call.name}\t{os.path.relpath(path, folder)}\t{number}")
     return list(dict.fromkeys(planned))
 
 

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -135,6 +136,11 @@ public final class Darkroom {
         out.force(true);
       }
       Files.move(part, folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+    } catch (FileSystemException e) {
+      throw e;
+    } catch (IOException e) {
+      // A full or failing disk is told without the file by Java's channels.
+      throw new FileSystemException(folder.resolve(name).toString(), null, e.getMessage());
     } finally {
       Files.deleteIfExists(part);
     }

@@ -91,6 +91,11 @@ public final class Press implements AutoCloseable {
     }
   }
 
+  /** Whether no run is at work beside an output, and none was killed and has left its staging. */
+  public static boolean isAtRest(Path output) throws IOException {
+    return !Files.exists(Staging.in(workFolder(output)), LinkOption.NOFOLLOW_LINKS);
+  }
+
   /** The folder beside the output for what the tool remembers; may be deleted between runs. */
   public Path workFolder() {
     return workFolder;

@@ -20,7 +20,7 @@ final class Staging {
 
   /** An empty one; what a killed run left is removed. */
   static Staging fresh(Path workFolder, Disk disk) throws IOException {
-    Staging staging = new Staging(workFolder.resolve("staging"));
+    Staging staging = new Staging(in(workFolder));
     staging.clear();
     try {
       disk.makeFolder(staging.made());
@@ -30,6 +30,10 @@ final class Staging {
       staging.clear();
       throw e;
     }
+  }
+
+  static Path in(Path workFolder) {
+    return workFolder.resolve("staging");
   }
 
   /** For files that others make. */

@@ -1,5 +1,6 @@
 package ribband.photo;
 
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -78,7 +79,7 @@ final class Decoder {
   /** Small as it is decoded, where that goes; what fails so is judged by decoding it whole. */
   private static BufferedImage colour(JpegOutline jpeg, PrintSize size) throws UnfitPicture {
     if (jpeg.scans() > 1) {
-      return whole(jpeg);
+      return severalScans(jpeg);
     }
     ShrinkingRaster rows =
         new ShrinkingRaster(jpeg.width(), jpeg.height(), size.width(), size.height());
@@ -89,6 +90,19 @@ final class Decoder {
     }
     Optional<BufferedImage> small = rows.small();
     return small.isPresent() ? small.get() : whole(jpeg);
+  }
+
+  /** Asked for one row, the reader still takes in all scans, and tells what is wrong with them. */
+  private static BufferedImage severalScans(JpegOutline jpeg) throws UnfitPicture {
+    jpeg(jpeg, Decoder::firstRow);
+    Optional<BufferedImage> rendered = Rendering.of(jpeg);
+    return rendered.isPresent() ? rendered.get() : whole(jpeg);
+  }
+
+  private static BufferedImage firstRow(ImageReader reader) throws IOException {
+    ImageReadParam how = reader.getDefaultReadParam();
+    how.setSourceRegion(new Rectangle(reader.getWidth(0), 1));
+    return reader.read(0, how);
   }
 
   private static BufferedImage into(ShrinkingRaster rows, ImageReader reader) throws IOException {

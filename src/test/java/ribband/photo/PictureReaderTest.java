@@ -185,10 +185,12 @@ class PictureReaderTest {
 
   @Test
   void cutJpegWithAnEndSetBehindItIsRefused() {
-    byte[] whole = Scene.jpeg(Scene.of(300, 200));
-    for (int percent : new int[] {20, 50, 99}) {
-      byte[] cut = Arrays.copyOf(whole, whole.length * percent / 100);
-      assertEquals(DAMAGED, refusal(Exif.join(cut, new byte[] {(byte) 0xFF, (byte) 0xD9})));
+    BufferedImage scene = Scene.of(300, 200);
+    for (byte[] whole : new byte[][] {Scene.jpeg(scene), Scene.progressiveJpeg(scene)}) {
+      for (int percent : new int[] {20, 50, 80, 99}) {
+        byte[] cut = Arrays.copyOf(whole, whole.length * percent / 100);
+        assertEquals(DAMAGED, refusal(Exif.join(cut, new byte[] {(byte) 0xFF, (byte) 0xD9})));
+      }
     }
   }
 

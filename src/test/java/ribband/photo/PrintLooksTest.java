@@ -183,6 +183,16 @@ class PrintLooksTest {
   }
 
   @Test
+  void scansAddUpToWhatTheJdkReads() throws Exception {
+    byte[] jpeg = Scene.progressiveJpeg(Scene.of(701, 480));
+    Path original = Files.write(folder.resolve("original"), jpeg);
+    PictureFacts facts = new PictureReader().facts(original);
+    BufferedImage pixels = Decoder.decode(Original.read(original, facts), facts).pixels();
+    assertEquals(BufferedImage.TYPE_INT_RGB, pixels.getType(), "read by ImageIO");
+    assertEquals(0, Likeness.meanDifference(Scene.decode(jpeg), pixels));
+  }
+
+  @Test
   void wideColoursAreWhatImageMagickSees() throws Exception {
     byte[] jpeg = Profile.inJpeg(Scene.jpeg(Scene.of(200, 150)), Profile.wide());
     Path srgb =

@@ -45,6 +45,7 @@ public final class KeptPictures implements PictureMemory {
     return String.join(
         " ",
         facts.digest(),
+        Long.toString(facts.checksum()),
         facts.kind().name(),
         Integer.toString(facts.orientation()),
         Integer.toString(facts.width()),
@@ -59,13 +60,14 @@ public final class KeptPictures implements PictureMemory {
       return Optional.of(
           new PictureFacts(
               parts[0],
-              PictureKind.valueOf(parts[1]),
-              Integer.parseInt(parts[2]),
+              Long.parseLong(parts[1]),
+              PictureKind.valueOf(parts[2]),
               Integer.parseInt(parts[3]),
               Integer.parseInt(parts[4]),
-              parts[5].equals("-")
+              Integer.parseInt(parts[5]),
+              parts[6].equals("-")
                   ? Optional.empty()
-                  : Optional.of(LocalDateTime.parse(parts[5]))));
+                  : Optional.of(LocalDateTime.parse(parts[6]))));
     } catch (IllegalArgumentException | DateTimeParseException | IndexOutOfBoundsException e) {
       return Optional.empty();
     }

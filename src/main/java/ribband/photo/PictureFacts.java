@@ -8,6 +8,7 @@ import java.util.Optional;
  * What a picture file's bytes tell without decoding its pixels.
  *
  * @param digest SHA-256 of the file's bytes, 64 lower-case hex digits
+ * @param checksum CRC-32 of the file's bytes
  * @param kind by content
  * @param orientation EXIF 0x0112, 1 to 8; 1 where the file has none or a wrong one
  * @param width px, upright (as shown, after turning by the orientation)
@@ -17,6 +18,7 @@ import java.util.Optional;
  */
 public record PictureFacts(
     String digest,
+    long checksum,
     PictureKind kind,
     int orientation,
     int width,

@@ -22,6 +22,7 @@ public final class PictureReader {
     boolean sideways = exif.orientation() >= 5;
     return new PictureFacts(
         original.digest(),
+        original.checksum(),
         kind,
         exif.orientation(),
         sideways ? outline.height() : outline.width(),

@@ -21,6 +21,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -44,9 +45,12 @@ class PictureReaderTest {
   void factsTellDigestKindSizeAndTime() throws Exception {
     byte[] bytes = Exif.inJpeg(Scene.jpeg(Scene.of(60, 40)), Exif.orientation(6));
     String digest = HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    CRC32 crc = new CRC32();
+    crc.update(bytes);
     assertEquals(
         new PictureFacts(
             digest,
+            crc.getValue(),
             PictureKind.JPEG,
             6,
             40,

@@ -29,6 +29,7 @@ class PrintSizeTest {
     PictureFacts facts =
         new PictureFacts(
             "0".repeat(64),
+            0,
             PictureKind.JPEG,
             1,
             Integer.parseInt(sides[0]),

@@ -3,6 +3,7 @@ package ribband.photo;
 import java.awt.Toolkit;
 import java.awt.image.BufferedImage;
 import java.awt.image.ColorModel;
+import java.awt.image.DataBufferInt;
 import java.awt.image.ImageConsumer;
 import java.util.BitSet;
 import java.util.Hashtable;
@@ -20,12 +21,14 @@ final class Rendering implements ImageConsumer {
   private static final int PATIENCE_SECONDS = 60;
 
   private final BufferedImage image;
+  private final int[] samples;
   private final BitSet rows = new BitSet();
   private final CountDownLatch ended = new CountDownLatch(1);
   private volatile boolean whole;
 
   private Rendering(int width, int height) {
     image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    samples = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
   }
 
   /** The whole picture as 8-bit RGB; none where the decoder did not come to its end. */
@@ -45,7 +48,7 @@ final class Rendering implements ImageConsumer {
   public void setPixels(
       int left, int top, int width, int height, ColorModel model, int[] pixels, int at, int row) {
     for (int y = 0; y < height; y++) {
-      image.setRGB(left, top + y, width, 1, pixels, at + y * row, row);
+      System.arraycopy(pixels, at + y * row, samples, (top + y) * image.getWidth() + left, width);
     }
     rows.set(top, top + height);
   }

@@ -19,6 +19,9 @@ class MakePictures {
   private static final int HEIGHT = 3024;
   private static final int[] ORIENTATIONS = {1, 6, 1, 8, 3};
 
+  /** In levels, of cells 1008 px wide, of half that, and so on down to 2 px. */
+  private static final float[] STRENGTHS = {220, 110, 55, 34, 30, 30, 30, 30, 30, 15};
+
   public static void main(String[] args) throws Exception {
     Path folder = Files.createDirectories(Path.of(args[0]));
     boolean progressive = args.length > 2;
@@ -38,10 +41,14 @@ class MakePictures {
     }
   }
 
-  /** Noise of many octaves, as natural pictures have it, a few hard edges, and a sensor's grain. */
+  /**
+   * Noise of ten octaves of nearly one strength from the fifth, as natural pictures have it (D. J.
+   * Field, Journal of the Optical Society of America A 4, 1987), the last one softened as by a lens;
+   * a few hard edges; a sensor's grain by daylight.
+   */
   private static BufferedImage scene(int seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    float[][] octaves = new float[9][];
+    float[][] octaves = new float[STRENGTHS.length][];
     for (int o = 0; o < octaves.length; o++) {
       octaves[o] = new float[((4 << o) + 2) * ((4 << o) + 2)];
       for (int k = 0; k < octaves[o].length; k++) {
@@ -57,12 +64,12 @@ class MakePictures {
         float tint = 0;
         for (int o = 0; o < octaves.length; o++) {
           float noise = at(octaves[o], 4 << o, x, y);
-          value += noise * 220 / (1 << o) * (o > 4 ? 1.6f : 1);
+          value += noise * STRENGTHS[o];
           tint += o < 4 ? noise * 70 / (1 << o) : 0;
         }
         double plank = (y + tilt * x) / 190;
         double edge = plank - Math.floor(plank) < 0.06 ? -45 : 0;
-        double grain = 26 * (random.nextDouble() + random.nextDouble() - 1);
+        double grain = 8 * (random.nextDouble() + random.nextDouble() - 1);
         double luma = 118 + value + edge + grain;
         pixels[y * WIDTH + x] =
             level(luma + 25 + tint) << 16 | level(luma) << 8 | level(luma - 30 - tint);
@@ -88,7 +95,7 @@ class MakePictures {
     return (int) Math.max(0, Math.min(255, Math.round(value)));
   }
 
-  /** Quality 90; chroma is halved both ways, as the JDK's writer does. */
+  /** Quality 92; chroma is halved both ways, as the JDK's writer does. */
   private static byte[] jpeg(BufferedImage image, boolean progressive)
       throws java.io.IOException {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
@@ -97,7 +104,7 @@ class MakePictures {
       writer.setOutput(out);
       JPEGImageWriteParam how = new JPEGImageWriteParam(Locale.ROOT);
       how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-      how.setCompressionQuality(0.9f);
+      how.setCompressionQuality(0.92f);
       how.setProgressiveMode(
           progressive ? ImageWriteParam.MODE_DEFAULT : ImageWriteParam.MODE_DISABLED);
       writer.write(null, new IIOImage(image, null, null), how);

@@ -153,7 +153,17 @@ public final class AlbumReader {
 
   private Optional<PictureFacts> look(String file, String named, Place place, Problems problems) {
     try {
-      return Optional.of(looker.facts(file));
+      PictureFacts facts = looker.facts(file);
+      if (facts.frames() > 1) {
+        problems.warning(
+            place,
+            "picture "
+                + OneLine.quote(named)
+                + " has "
+                + facts.frames()
+                + " frames, and only the first is shown; save others as pictures of their own");
+      }
+      return Optional.of(facts);
     } catch (UnfitPicture e) {
       problems.error(place, told(named, e));
       return Optional.empty();

@@ -50,6 +50,7 @@ public final class KeptPictures implements PictureMemory {
         Integer.toString(facts.orientation()),
         Integer.toString(facts.width()),
         Integer.toString(facts.height()),
+        Integer.toString(facts.frames()),
         facts.taken().map(LocalDateTime::toString).orElse("-"));
   }
 
@@ -65,9 +66,10 @@ public final class KeptPictures implements PictureMemory {
               Integer.parseInt(parts[3]),
               Integer.parseInt(parts[4]),
               Integer.parseInt(parts[5]),
-              parts[6].equals("-")
+              Integer.parseInt(parts[6]),
+              parts[7].equals("-")
                   ? Optional.empty()
-                  : Optional.of(LocalDateTime.parse(parts[6]))));
+                  : Optional.of(LocalDateTime.parse(parts[7]))));
     } catch (IllegalArgumentException | DateTimeParseException | IndexOutOfBoundsException e) {
       return Optional.empty();
     }

@@ -11,9 +11,10 @@ import java.util.Optional;
  *
  * @param width px, of the first frame
  * @param height px, of the first frame
+ * @param frames in all
  * @param pixels a GIF of the first frame alone
  */
-record GifOutline(int width, int height, byte[] pixels) implements Outline {
+record GifOutline(int width, int height, int frames, byte[] pixels) implements Outline {
   private static final int HEADER_AND_SCREEN = 13;
   private static final int EXTENSION = 0x21;
   private static final int GRAPHIC_CONTROL = 0xF9;
@@ -27,7 +28,7 @@ record GifOutline(int width, int height, byte[] pixels) implements Outline {
     } catch (BufferUnderflowException | IllegalArgumentException e) {
       throw UnfitPicture.cutShort();
     }
-    return new GifOutline(walk.width, walk.height, walk.pixels.toByteArray());
+    return new GifOutline(walk.width, walk.height, walk.frames, walk.pixels.toByteArray());
   }
 
   @Override
@@ -46,6 +47,7 @@ record GifOutline(int width, int height, byte[] pixels) implements Outline {
     private final ByteArrayOutputStream pixels = new ByteArrayOutputStream();
     private int width;
     private int height;
+    private int frames;
 
     Walk(ByteBuffer in) {
       this.in = in;
@@ -89,6 +91,7 @@ record GifOutline(int width, int height, byte[] pixels) implements Outline {
       passPalette(in.get());
       in.get();
       passSubBlocks();
+      frames++;
       if (width == 0) {
         PixelLimit.check(columns, rows);
         width = columns;

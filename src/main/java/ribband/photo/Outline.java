@@ -10,6 +10,11 @@ sealed interface Outline permits JpegOutline, PngOutline, GifOutline, WebpOutlin
   /** Px, as stored. */
   int height();
 
+  /** Pictures that follow one another in an animated file; the first is the one that is shown. */
+  default int frames() {
+    return 1;
+  }
+
   /** The TIFF block that holds the EXIF tags. */
   Optional<byte[]> exif();
 

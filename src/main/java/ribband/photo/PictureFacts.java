@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param orientation EXIF 0x0112, 1 to 8; 1 where the file has none or a wrong one
  * @param width px, upright (as shown, after turning by the orientation)
  * @param height px, upright
+ * @param frames of an animated file, of which the first is shown; else 1
  * @param taken EXIF DateTimeOriginal, the camera's own local time; empty where there is none or it
  *     is no date
  */
@@ -23,6 +24,7 @@ public record PictureFacts(
     int orientation,
     int width,
     int height,
+    int frames,
     Optional<LocalDateTime> taken) {
 
   public PictureFacts {
@@ -33,6 +35,9 @@ public record PictureFacts(
     }
     if (orientation < 1 || orientation > 8) {
       throw new IllegalArgumentException("orientation " + orientation);
+    }
+    if (frames < 1) {
+      throw new IllegalArgumentException(frames + " frames");
     }
     if (width < 1 || height < 1) {
       throw new IllegalArgumentException("size " + width + " x " + height);

@@ -27,6 +27,7 @@ public final class PictureReader {
         exif.orientation(),
         sideways ? outline.height() : outline.width(),
         sideways ? outline.width() : outline.height(),
+        outline.frames(),
         exif.taken());
   }
 

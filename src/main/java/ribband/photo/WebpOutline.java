@@ -13,12 +13,18 @@ import java.util.Optional;
  *
  * @param width px, of the first frame
  * @param height px, of the first frame
+ * @param frames in all
  * @param exif the TIFF block of the EXIF chunk
  * @param profile the ICCP chunk's data
  * @param pixels a WebP of the first frame alone
  */
 record WebpOutline(
-    int width, int height, Optional<byte[]> exif, Optional<byte[]> profile, byte[] pixels)
+    int width,
+    int height,
+    int frames,
+    Optional<byte[]> exif,
+    Optional<byte[]> profile,
+    byte[] pixels)
     implements Outline {
   private static final int RIFF_HEADER = 8;
   private static final int FIRST_CHUNK = 12;
@@ -34,7 +40,8 @@ record WebpOutline(
     } catch (BufferUnderflowException | IllegalArgumentException e) {
       throw UnfitPicture.cutShort();
     }
-    return new WebpOutline(walk.width, walk.height, walk.exif, walk.profile, walk.still());
+    return new WebpOutline(
+        walk.width, walk.height, Math.max(1, walk.frames), walk.exif, walk.profile, walk.still());
   }
 
   /** One pass over the chunks; kept only while it runs. */
@@ -42,6 +49,7 @@ record WebpOutline(
     private final ByteBuffer in;
     private int width;
     private int height;
+    private int frames;
     private Optional<byte[]> exif = Optional.empty();
     private Optional<byte[]> profile = Optional.empty();
     private byte[] alpha = {};
@@ -89,6 +97,7 @@ record WebpOutline(
     }
 
     private void frame(int start, int end) throws UnfitPicture {
+      frames++;
       if (picture.length == 0) {
         in.position(start);
         chunks(end);

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** GIF and WebP. The samples are the scene of 60 x 40 px, written by ImageMagick 6.9.11. */
@@ -41,6 +42,12 @@ class FirstFrameTest {
     BufferedImage half = Prints.of(folder, Scene.png(half(scene))).get(60);
     double apart = Likeness.meanDifference(name.startsWith("clear") ? half : scene, print);
     assertTrue(apart < 12, apart + " levels");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"animated.gif,3", "animated.webp,3", "lossy.webp,1", "clear.webp,1"})
+  void framesAreCounted(String name, int frames) throws Exception {
+    assertEquals(frames, reader.facts(file(sample(name))).frames());
   }
 
   @ParameterizedTest

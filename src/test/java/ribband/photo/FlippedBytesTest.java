@@ -1,12 +1,17 @@
 package ribband.photo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicBoolean;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,6 +45,39 @@ class FlippedBytesTest {
       }
     }
     assertTrue(refused > 40, refused + " of 200 refused");
+  }
+
+  /** The pixels are not rendered scan by scan, and yet each scan is looked at. */
+  @Test
+  void progressiveJpegIsRefusedWhereverTheJdkWarnsOfAnyScan() throws Exception {
+    byte[] whole = Scene.progressiveJpeg(Scene.of(120, 80));
+    SplittableRandom places = new SplittableRandom(20260315);
+    int warned = 0;
+    for (int i = 0; i < 400; i++) {
+      byte[] flipped = whole.clone();
+      int at = places.nextInt(whole.length / 8, flipped.length);
+      flipped[at] ^= (byte) places.nextInt(1, 256);
+      if (jdkWarns(flipped)) {
+        assertThrows(UnfitPicture.class, () -> Prints.of(folder, flipped), "byte " + at);
+        warned++;
+      }
+    }
+    assertTrue(warned > 40, warned + " of 400");
+  }
+
+  private static boolean jdkWarns(byte[] jpeg) {
+    ImageReader reader = ImageIO.getImageReadersByFormatName("jpeg").next();
+    AtomicBoolean warned = new AtomicBoolean();
+    reader.addIIOReadWarningListener((source, warning) -> warned.set(true));
+    reader.setInput(new BytesInput(jpeg), true, true);
+    try {
+      reader.read(0);
+      return warned.get();
+    } catch (IOException e) {
+      return true;
+    } finally {
+      reader.dispose();
+    }
   }
 
   @Test

@@ -55,6 +55,7 @@ class PictureReaderTest {
             6,
             40,
             60,
+            1,
             Optional.of(LocalDateTime.of(2026, 3, 14, 20, 25, 41))),
         reader.facts(file("a.jpg", bytes)));
   }

@@ -192,9 +192,11 @@ class PrintLooksTest {
     assertEquals(0, Likeness.meanDifference(Scene.decode(jpeg), pixels));
   }
 
-  @Test
-  void wideColoursAreWhatImageMagickSees() throws Exception {
-    byte[] jpeg = Profile.inJpeg(Scene.jpeg(Scene.of(200, 150)), Profile.wide());
+  @ParameterizedTest
+  @ValueSource(ints = {ImageWriteParam.MODE_DISABLED, ImageWriteParam.MODE_DEFAULT})
+  void wideColoursAreWhatImageMagickSees(int progressive) throws Exception {
+    IIOImage scene = new IIOImage(Scene.of(200, 150), null, null);
+    byte[] jpeg = Profile.inJpeg(Scene.jpeg(scene, progressive), Profile.wide());
     Path srgb =
         Files.write(
             folder.resolve("srgb.icc"), ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());

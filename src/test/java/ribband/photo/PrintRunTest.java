@@ -144,7 +144,11 @@ class PrintRunTest {
     List<PrintRun.Order> orders = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       byte[] bytes =
-          Exif.inJpeg(Scene.jpeg(Scene.of(500 + i, 300)), Exif.orientation(i % 2 * 2 + 1));
+          Exif.inJpeg(
+              i % 3 == 2
+                  ? Scene.progressiveJpeg(Scene.of(500 + i, 300))
+                  : Scene.jpeg(Scene.of(500 + i, 300)),
+              Exif.orientation(i % 2 * 2 + 1));
       Path file = Files.write(folder.resolve(i + ".jpg"), bytes);
       orders.add(new PrintRun.Order(file, new PictureReader().facts(file)));
     }

@@ -34,6 +34,7 @@ class PrintSizeTest {
             1,
             Integer.parseInt(sides[0]),
             Integer.parseInt(sides[1]),
+            1,
             Optional.empty());
     StringBuilder made = new StringBuilder();
     for (PrintSize print : PrintSize.of(facts)) {

@@ -10,6 +10,7 @@ import com.drew.metadata.Directory;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -231,5 +232,24 @@ class PicturesTest {
     assertEquals(3, before.size());
     before.keySet().removeIf(name -> !name.endsWith("-400.jpg"));
     assertEquals(before, after);
+  }
+
+  @Test
+  void ofAnAnimatedFileTheFirstFrameIsShownWithAWarning() throws IOException {
+    new InMemory(folder)
+        .with("project.yaml", "name: Teal\n")
+        .with("2026-01-01-a.md", "---\nhours: 1\nphase: x\nphotos: [moving.gif]\n---\n");
+    try (InputStream gif = Camera.class.getResourceAsStream("animated.gif")) {
+      Files.copy(gif, folder.resolve("moving.gif"));
+    }
+    InMemory.Run run = new Builder(folder).run("publish");
+    assertEquals(0, run.code());
+    assertEquals(
+        """
+        2026-01-01-a.md:4:10: warning: picture "moving.gif" has 3 frames, and only the first is \
+        shown; save others as pictures of their own
+        1 warning in 1 entry
+        """,
+        run.err());
   }
 }

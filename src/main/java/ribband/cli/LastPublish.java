@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import ribband.journal.JournalFolder;
@@ -66,21 +67,39 @@ final class LastPublish {
   record Made(String told, int files) {}
 
   /** What stands already, if a publish of this journal today would change nothing. */
-  Optional<Made> stillStands(JournalFolder journal, LocalDate today) throws IOException {
+  Optional<Made> stillStands(JournalFolder journal, LocalDate today) {
     boolean same =
         !Version.BUILD.isEmpty()
-            && Press.isAtRest(site)
             && journal.state().equals(memory.get(JOURNAL).orElse(""))
             && memory
                 .get(LATEST)
-                .map(latest -> !LocalDate.parse(latest).isAfter(today))
-                .orElse(false)
+                .flatMap(LastPublish::day)
+                .filter(d -> !d.isAfter(today))
+                .isPresent()
             && siteState.join().equals(memory.get(SITE).orElse(""));
     return same
         ? memory
             .get(TOLD)
-            .flatMap(told -> memory.get(FILES).map(n -> new Made(told, Integer.parseInt(n))))
+            .flatMap(
+                told -> memory.get(FILES).flatMap(LastPublish::number).map(n -> new Made(told, n)))
         : Optional.empty();
+  }
+
+  // What cannot be read back is simply not remembered.
+  private static Optional<LocalDate> day(String text) {
+    try {
+      return Optional.of(LocalDate.parse(text));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<Integer> number(String text) {
+    try {
+      return Optional.of(Integer.valueOf(text));
+    } catch (NumberFormatException e) {
+      return Optional.empty();
+    }
   }
 
   /**

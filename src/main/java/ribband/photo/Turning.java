@@ -1,6 +1,7 @@
 package ribband.photo;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 
 /**
  * Turns stored rows and columns upright (EXIF 2.32, tag 0x0112) by moving whole pixels: turning
@@ -33,11 +34,7 @@ final class Turning {
   /** Fills the upright picture from the stored pixels: where to begin, how far to step. */
   private static BufferedImage walk(
       BufferedImage stored, int width, int height, int start, int right, int down) {
-    int[] from =
-        (int[])
-            stored
-                .getRaster()
-                .getDataElements(0, 0, stored.getWidth(), stored.getHeight(), (Object) null);
+    int[] from = ((DataBufferInt) stored.getRaster().getDataBuffer()).getData();
     BufferedImage upright = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     int[] row = new int[width];
     for (int y = 0; y < height; y++) {

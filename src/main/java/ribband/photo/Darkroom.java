@@ -89,7 +89,7 @@ public final class Darkroom {
             .asBufferedImage();
   }
 
-  /** As means of areas: at so small a step Thumbnailator looks at four pixels of each area only. */
+  /** Means of means blur, so they are made crisp again. */
   private static BufferedImage shrink(BufferedImage image, PrintSize stored) {
     WritableRaster all = inBytes(image).getRaster();
     int width = image.getWidth();
@@ -98,7 +98,7 @@ public final class Darkroom {
     for (int y = 0; y < height; y++) {
       rows.setRect(0, y, all.createChild(0, y, width, 1, 0, 0, null));
     }
-    return rows.small().orElseThrow();
+    return Crispness.of(rows.small().orElseThrow());
   }
 
   private static BufferedImage inBytes(BufferedImage image) {

@@ -89,7 +89,7 @@ public final class Darkroom {
             .asBufferedImage();
   }
 
-  /** Means of means blur, so they are made crisp again. */
+  /** Areas that share pixels blur, so those are made crisp again. */
   private static BufferedImage shrink(BufferedImage image, PrintSize stored) {
     WritableRaster all = inBytes(image).getRaster();
     int width = image.getWidth();
@@ -98,7 +98,8 @@ public final class Darkroom {
     for (int y = 0; y < height; y++) {
       rows.setRect(0, y, all.createChild(0, y, width, 1, 0, 0, null));
     }
-    return Crispness.of(rows.small().orElseThrow());
+    BufferedImage small = rows.small().orElseThrow();
+    return width % stored.width() == 0 ? small : Crispness.of(small);
   }
 
   private static BufferedImage inBytes(BufferedImage image) {

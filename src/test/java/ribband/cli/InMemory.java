@@ -1,17 +1,24 @@
 package ribband.cli;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Map;
 
-/** Runs commands without a process, in a folder, on 1 June 2026. */
+/**
+ * Runs commands without a process, in a folder, on 1 June 2026, and looks after each whether the
+ * journal is as it was.
+ */
 public final class InMemory {
   /**
    * @param out standard output
@@ -62,10 +69,32 @@ public final class InMemory {
         temporary);
   }
 
+  /** Runs a command; nothing of the journal may have been touched by it. */
   public Run run(String... arguments) {
+    Map<String, String> before = state();
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code = new Ribband(surroundings(out, err)).run(arguments);
+    Map<String, String> after = state();
+    if (arguments.length > 0 && arguments[0].equals("lay")) {
+      // The one command that adds files; those that were there stay as they are.
+      after.keySet().retainAll(before.keySet());
+    }
+    // A folder that a publish made its site was none before.
+    before.keySet().removeIf(path -> !after.containsKey(path) && isSite(path));
+    assertEquals(before, after, () -> "the journal, after " + List.of(arguments));
     return new Run(code, out.toString(), err.toString());
+  }
+
+  private boolean isSite(String path) {
+    return Files.exists(folder.resolve(path).resolve("site-files.txt"));
+  }
+
+  private Map<String, String> state() {
+    try {
+      return JournalState.of(folder);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }

@@ -100,7 +100,24 @@ class BoundsTest {
         "\0".repeat(10000),
         "a" + "\r".repeat(10000) + "b",
         "\ud800 \udc00 \ud800",
-        "{{".repeat(20000));
+        "{{".repeat(20000),
+        // The kinds of cmark's own pathological tests, from memory, that stand nowhere above.
+        "a_ ".repeat(10000),
+        "_a ".repeat(10000),
+        "a** ".repeat(10000),
+        "*a_ ".repeat(10000),
+        "a]".repeat(10000),
+        "[ (](".repeat(1500),
+        "![[]()".repeat(1500),
+        "**x".repeat(100) + "[a](b)".repeat(1500),
+        "[a](<b".repeat(5000),
+        "<![CDATA[".repeat(5000),
+        "<!A ".repeat(5000),
+        "[a]: u\n".repeat(1500) + "[a] ".repeat(1500),
+        "[^a]".repeat(5000) + "\n\n[^a]: b\n",
+        "~a ".repeat(10000),
+        "- a\n\n".repeat(5000),
+        "> a\nb\n\n".repeat(5000));
   }
 
   @ParameterizedTest

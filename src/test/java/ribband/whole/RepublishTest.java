@@ -49,7 +49,7 @@ class RepublishTest {
     assertTrue(told.matches("\\d+ files written, 0 unchanged, 0 removed"), told);
   }
 
-  /** {@link Builder} looks after each. */
+  /** {@link InMemory} looks after each. */
   @Test
   void noCommandTouchesTheJournal() throws IOException {
     FullJournal.write(folder);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,9 +94,23 @@ class MetadataTest {
     notes.add("-PNG:Author=Planted Author");
     ExifTool.plant(own("drawing.png"), notes);
 
+    for (String name : List.of("lossy.webp", "animated.gif")) {
+      Files.copy(Path.of("src/test/resources/ribband/photo", name), own(name));
+    }
+    ExifTool.plant(own("lossy.webp"), NOTES);
+    ExifTool.plant(
+        own("animated.gif"),
+        List.of(
+            "-Comment=Planted Gif Remark",
+            "-XMP-dc:Creator=Planted Gif Creator",
+            "-XMP-exif:GPSLatitude=12.345678"));
+
     Path site = folder.resolve("site");
     new Builder(folder).publish();
 
+    for (String name : List.of("a.jpg", "in.jpg", "drawing.png", "lossy.webp")) {
+      assertTrue(ExifTool.dump(own(name)).contains("PLANTED-4711"), name);
+    }
     String camera = ExifTool.dump(folder.resolve("2026-03-14-scarf"));
     String published = ExifTool.dump(site);
     for (String planted :
@@ -114,6 +129,8 @@ class MetadataTest {
             "Planted Town",
             "Planted Remark",
             "Planted Author",
+            "Planted Gif Remark",
+            "Planted Gif Creator",
             "12 deg 20' 44",
             "GPSPosition",
             "ThumbnailImage",

@@ -11,7 +11,9 @@ import java.util.List;
  * @param sheet the page's name in the title block
  * @param description one sentence for those who list pages
  * @param root relative path up to the site's root, empty or {@code ../}
- * @param asOf the day all figures are as of; empty for an empty journal
+ * @param written the day of a page that no later one changes; empty on all others
+ * @param asOf the day all figures are as of; empty where {@code written} stands, and for an empty
+ *     journal
  * @param nav the main pages
  * @param release the tool and its version
  */
@@ -22,6 +24,7 @@ public record Frame(
     String sheet,
     String description,
     String root,
+    String written,
     String asOf,
     List<Nav> nav,
     String release) {

@@ -2,6 +2,7 @@ package ribband.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import ribband.journal.Entry;
 import ribband.journal.Project;
 import ribband.measure.Saying;
 
@@ -14,12 +15,26 @@ final class Frames {
   }
 
   /**
+   * The frame of a page with figures.
+   *
    * @param page its path
    * @param sheet its name in the title block
    * @param title unique on the site, without the boat's name
    * @param description one sentence
    */
   Frame of(String page, String sheet, String title, String description) {
+    String asOf = book.journal().asOf().map(Saying::day).orElse("");
+    return frame(page, sheet, title, description, "", asOf);
+  }
+
+  /** The frame of an entry's page: later nights leave it as it is. */
+  Frame of(Entry entry, String title, String description) {
+    String written = Saying.day(entry.date());
+    return frame(Addresses.entry(entry), entry.title(), title, description, written, "");
+  }
+
+  private Frame frame(
+      String page, String sheet, String title, String description, String written, String asOf) {
     Project project = book.journal().project();
     return new Frame(
         project.name(),
@@ -28,7 +43,8 @@ final class Frames {
         sheet,
         description,
         Addresses.href(page, ""),
-        book.journal().asOf().map(Saying::day).orElse(""),
+        written,
+        asOf,
         nav(page),
         book.release());
   }

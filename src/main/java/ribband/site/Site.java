@@ -156,13 +156,10 @@ public final class Site {
         i -> {
           Leaf leaf = shown.get(i);
           Entry entry = leaf.entry();
-          page(
-              Addresses.entry(entry),
-              "entry",
-              entry.title(),
-              titles.get(entry.file()),
-              leaf.opening(),
-              pages.view(leaf, rows.get(entry.file()), at(shown, i - 1), at(shown, i + 1)));
+          Frame frame = frames.of(entry, titles.get(entry.file()), leaf.opening());
+          Record view =
+              pages.view(leaf, rows.get(entry.file()), at(shown, i - 1), at(shown, i + 1));
+          put(Addresses.entry(entry), templates.draw("entry", frame, view));
         });
     return shown.size();
   }

@@ -63,6 +63,22 @@ class RepublishTest {
     }
   }
 
+  /** A night's work would else grow with the years, and so would what goes to the server. */
+  @Test
+  void aNightMoreLeavesThePagesOfOlderEntriesAsTheyAre() throws IOException {
+    FullJournal.write(folder);
+    Map<String, String> before = new Builder(folder).publish().hashes();
+    new InMemory(folder).with("2026/2026-05-03.md", "---\nhours: 1\nphase: fairing\n---\nMore.\n");
+
+    Map<String, String> after = new Builder(folder).publish().hashes();
+
+    List<String> entries =
+        before.keySet().stream().filter(path -> path.startsWith("entries/")).toList();
+    assertEquals(
+        entries.subList(entries.size() - 1, entries.size()),
+        entries.stream().filter(path -> !before.get(path).equals(after.get(path))).toList());
+  }
+
   @Test
   void aRemovedEntryTakesItsPageAndPicturesAlong() throws IOException {
     FullJournal.write(folder);

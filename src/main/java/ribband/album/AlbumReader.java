@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import ribband.album.Shot.Where;
 import ribband.journal.Entry;
 import ribband.journal.FileNames;
@@ -115,11 +116,11 @@ public final class AlbumReader {
       }
     }
     List<Shot> shown = List.copyOf(shots.values());
-    String html =
+    Supplier<String> html =
         showing
             .of(entry, shown)
             .map(around -> texts.show(words, links.withHeadings(entry.file(), around)))
-            .orElse("");
+            .orElse(() -> "");
     Leaf leaf = new Leaf(entry, words.text().opening(), html, shown);
     return new OneLeaf(leaf, problems.sorted());
   }

@@ -2,6 +2,7 @@ package ribband.album;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import ribband.journal.Entry;
 
 /**
@@ -11,7 +12,7 @@ import ribband.journal.Entry;
  * @param html its text, made safe; empty where it is not to be shown
  * @param shots all its pictures in the order they are shown, each file once
  */
-public record Leaf(Entry entry, String opening, String html, List<Shot> shots) {
+public record Leaf(Entry entry, String opening, Supplier<String> html, List<Shot> shots) {
   public Leaf {
     shots = List.copyOf(shots);
   }

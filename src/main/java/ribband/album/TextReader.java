@@ -2,6 +2,7 @@ package ribband.album;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import ribband.journal.Entry;
 import ribband.memory.Hash;
@@ -51,20 +52,29 @@ final class TextReader {
     return new Read(key, body, text, Optional.of(words), found.sorted().isEmpty());
   }
 
-  /** Safe HTML for the entry's page. */
-  String show(Read read, Surroundings surroundings) {
+  /**
+   * Safe HTML for the entry's page. It is made now, and fetched from the memory when it is asked
+   * for: nobody could hold the pages of a whole journal.
+   */
+  Supplier<String> show(Read read, Surroundings surroundings) {
     Text text = read.text();
     String around = said(text, surroundings);
     if (read.manuscript().isEmpty() && text.around().equals(around)) {
-      return text.html();
+      return remembered(read.key(), read.body().file());
     }
     Manuscript words = read.manuscript().orElseGet(() -> prose.read(read.body(), new Problems()));
     String html = prose.html(words, surroundings);
     if (read.sound()) {
       Text shown = new Text(text.opening(), text.mentions(), around, html);
       memory.put(read.key(), shown.packed());
+      return remembered(read.key(), read.body().file());
     }
-    return html;
+    return () -> html;
+  }
+
+  private Supplier<String> remembered(String key, String file) {
+    return () ->
+        memory.get(key).flatMap(packed -> Text.unpacked(file, packed)).orElseThrow().html();
   }
 
   private static String key(Body body) {

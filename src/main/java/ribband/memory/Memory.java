@@ -1,6 +1,7 @@
 package ribband.memory;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -17,10 +18,12 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class Memory {
   private final Path file;
   private final String version;
-  private final Map<String, String> before;
-  private final Map<String, String> kept = new ConcurrentHashMap<>();
+  private final Map<String, byte[]> before;
 
-  private Memory(Path file, String version, Map<String, String> before) {
+  /** As bytes: a text takes half the room or less. */
+  private final Map<String, byte[]> kept = new ConcurrentHashMap<>();
+
+  private Memory(Path file, String version, Map<String, byte[]> before) {
     this.file = file;
     this.version = version;
     this.before = before;
@@ -40,15 +43,13 @@ public final class Memory {
 
   /** The value under a key, if one was kept. */
   public Optional<String> get(String key) {
-    String now = kept.get(key);
-    if (now != null) {
-      return Optional.of(now);
+    byte[] now = kept.get(key);
+    byte[] value = now == null ? before.get(key) : now;
+    if (value == null) {
+      return Optional.empty();
     }
-    String value = before.get(key);
-    if (value != null) {
-      kept.putIfAbsent(key, value);
-    }
-    return Optional.ofNullable(value);
+    kept.putIfAbsent(key, value);
+    return Optional.of(new String(value, StandardCharsets.UTF_8));
   }
 
   /** The value kept for a file, if it has not been touched since, and was not just touched. */
@@ -58,7 +59,7 @@ public final class Memory {
 
   /** Keeps a value; a later one under the same key stands. */
   public void put(String key, String value) {
-    kept.put(Objects.requireNonNull(key), Objects.requireNonNull(value));
+    kept.put(Objects.requireNonNull(key), value.getBytes(StandardCharsets.UTF_8));
   }
 
   /** Keeps a value for a file; one that was just touched is not kept, but read again next time. */

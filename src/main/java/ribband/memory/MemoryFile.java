@@ -28,7 +28,7 @@ final class MemoryFile {
 
   private MemoryFile() {}
 
-  static void write(Path file, String version, SortedMap<String, String> pairs) throws IOException {
+  static void write(Path file, String version, SortedMap<String, byte[]> pairs) throws IOException {
     CRC32 sum = new CRC32();
     try (DataOutputStream out =
         new DataOutputStream(
@@ -37,9 +37,9 @@ final class MemoryFile {
       text(out, MARK);
       text(out, version);
       out.writeInt(pairs.size());
-      for (Map.Entry<String, String> pair : pairs.entrySet()) {
+      for (Map.Entry<String, byte[]> pair : pairs.entrySet()) {
         text(out, pair.getKey());
-        text(out, pair.getValue());
+        bytes(out, pair.getValue());
       }
       out.flush();
       out.writeInt((int) sum.getValue());
@@ -47,13 +47,16 @@ final class MemoryFile {
   }
 
   private static void text(DataOutputStream out, String text) throws IOException {
-    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    bytes(out, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static void bytes(DataOutputStream out, byte[] bytes) throws IOException {
     out.writeInt(bytes.length);
     out.write(bytes);
   }
 
   /** The pairs of a file; none where it is not one of ours, whole and of this version. */
-  static Map<String, String> read(Path file, String version) {
+  static Map<String, byte[]> read(Path file, String version) {
     try {
       if (!Files.isRegularFile(file) || Files.size(file) > LARGEST) {
         return Map.of();
@@ -69,26 +72,30 @@ final class MemoryFile {
     }
   }
 
-  private static Map<String, String> pairs(ByteBuffer in, String version) {
+  private static Map<String, byte[]> pairs(ByteBuffer in, String version) {
     if (!text(in).equals(MARK) || !text(in).equals(version)) {
       return Map.of();
     }
     int count = in.getInt();
-    Map<String, String> pairs = new HashMap<>();
+    Map<String, byte[]> pairs = new HashMap<>();
     for (int i = 0; i < count; i++) {
-      pairs.put(text(in), text(in));
+      pairs.put(text(in), bytes(in));
     }
-    return Map.copyOf(pairs);
+    return pairs;
   }
 
   private static String text(ByteBuffer in) {
+    return new String(bytes(in), StandardCharsets.UTF_8);
+  }
+
+  private static byte[] bytes(ByteBuffer in) {
     int length = in.getInt();
     if (length < 0 || length > in.remaining()) {
       throw new BufferUnderflowException();
     }
-    String text = new String(in.array(), in.position(), length, StandardCharsets.UTF_8);
-    in.position(in.position() + length);
-    return text;
+    byte[] bytes = new byte[length];
+    in.get(bytes);
+    return bytes;
   }
 
   private static int sum(byte[] bytes, int length) {

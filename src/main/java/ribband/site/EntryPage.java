@@ -65,6 +65,7 @@ final class EntryPage {
   View view(Leaf leaf, Row<Entry> row, Optional<Entry> before, Optional<Entry> after) {
     Entry entry = leaf.entry();
     String page = Addresses.entry(entry);
+    String html = leaf.html().get();
     List<Link> neighbours = new ArrayList<>();
     before.ifPresent(
         e -> neighbours.add(new Link("prev", e.title(), Addresses.href(page, Addresses.entry(e)))));
@@ -77,14 +78,14 @@ final class EntryPage {
         Saying.dayInFull(entry.date()),
         Addresses.href(page, Addresses.month(month)),
         Saying.month(month),
-        leaf.html(),
+        html,
         entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
         entry.totalCost().isZero() ? "" : book.words().money(entry.totalCost()),
         Saying.hoursInWords(row.hoursToDate()),
         shares(entry, page),
         bench.notes(entry),
         entry.lessons(),
-        new Prints(page).besideText(leaf, !leaf.html().contains("<img")),
+        new Prints(page).besideText(leaf, !html.contains("<img")),
         neighbours);
   }
 

@@ -63,7 +63,7 @@ class TextReaderTest {
 
   private static String show(Entry entry, Memory memory, Surroundings around) throws IOException {
     TextReader reader = new TextReader(new Prose(), memory);
-    String html = reader.show(reader.read(entry, new Problems()), around);
+    String html = reader.show(reader.read(entry, new Problems()), around).get();
     memory.save();
     return html;
   }
@@ -81,7 +81,7 @@ class TextReaderTest {
     assertTrue(kept.manuscript().isEmpty());
     assertEquals(fresh.text().mentions(), kept.text().mentions());
     assertEquals("Cut the scarf, see the keel.", kept.text().opening());
-    assertEquals(html, second.show(kept, leadingTo("keel.html")));
+    assertEquals(html, second.show(kept, leadingTo("keel.html")).get());
   }
 
   @Test

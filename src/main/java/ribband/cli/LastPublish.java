@@ -67,9 +67,11 @@ final class LastPublish {
   record Made(String told, int files) {}
 
   /** What stands already, if a publish of this journal today would change nothing. */
-  Optional<Made> stillStands(JournalFolder journal, LocalDate today) {
+  Optional<Made> stillStands(JournalFolder journal, LocalDate today) throws IOException {
     boolean same =
         !Version.BUILD.isEmpty()
+            // What a killed run left is cleared by a whole publish alone.
+            && Press.isAtRest(site)
             && journal.state().equals(memory.get(JOURNAL).orElse(""))
             && memory
                 .get(LATEST)

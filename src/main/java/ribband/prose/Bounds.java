@@ -13,6 +13,7 @@ final class Bounds {
   private static final int BACKSLASHES = 30;
   private static final int MARKS = 200;
   private static final int BRACKETS = 60;
+  private static final int BRACKETS_OF_A_PARAGRAPH = 2000;
   private static final int LEVELS = 60;
   private static final int TREE_LEVELS = 100;
 
@@ -31,8 +32,7 @@ final class Bounds {
       return Optional.of(
           new Breach(0, "the text is longer than 1 MiB; split the entry into several"));
     }
-    Optional<Breach> run = endlessRun(text);
-    return run.isPresent() ? run : tooDeepLine(text);
+    return endlessRun(text).or(() -> tooDeepLine(text)).or(() -> crowdedParagraph(text));
   }
 
   /** The first node of a tree that lies too deep. */
@@ -81,6 +81,31 @@ final class Bounds {
                     + " are read"));
       }
       start = end;
+    }
+    return Optional.empty();
+  }
+
+  /** Each bracket of a paragraph may belong to any before it: reading them takes square time. */
+  private static Optional<Breach> crowdedParagraph(String text) {
+    int brackets = 0;
+    boolean blank = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == '\n') {
+        brackets = blank ? 0 : brackets;
+        blank = true;
+      } else {
+        blank &= c == ' ' || c == '\t';
+        brackets += c == '[' ? 1 : 0;
+      }
+      if (brackets > BRACKETS_OF_A_PARAGRAPH) {
+        return Optional.of(
+            new Breach(
+                i,
+                "more than "
+                    + BRACKETS_OF_A_PARAGRAPH
+                    + " times \"[\" in one paragraph; part it by empty lines"));
+      }
     }
     return Optional.empty();
   }

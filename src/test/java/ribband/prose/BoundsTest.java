@@ -37,6 +37,11 @@ class BoundsTest {
     cases.put(nestedList("1. ", 200).replace("  ", "   "), ":50: error: " + DEEP);
     cases.put("x\n\n" + "*a **a ".repeat(500) + "b" + " a** a*".repeat(500), ":3: error: " + DEEP);
     cases.put("![a ".repeat(500) + "](u)".repeat(500), ":1: error: " + DEEP);
+    String crowded = ": error: more than 2000 times \"[\" in one paragraph; part it by empty lines";
+    cases.put("x\n\n" + "[ (](".repeat(20000), ":3" + crowded);
+    cases.put("![[]()".repeat(10000), ":1" + crowded);
+    cases.put("[a]: u\n".repeat(2001), ":2001" + crowded);
+    cases.put("**x".repeat(100) + "[a](b)".repeat(10000), ":1" + crowded);
     cases.put(
         "a".repeat((1 << 20) + 1),
         ":1: error: the text is longer than 1 MiB; split the entry into several");
@@ -65,13 +70,13 @@ class BoundsTest {
         "`".repeat(200) + "a",
         "*".repeat(150) + "a" + "*".repeat(150),
         "[a](".repeat(2000),
-        "![".repeat(10000),
+        "![".repeat(2000),
         "![a](".repeat(2000),
-        "[a".repeat(10000),
+        "[a".repeat(2000),
         "[a ".repeat(2000) + "](u)".repeat(2000),
         "[".repeat(59) + "a" + "]".repeat(59),
         "[ ".repeat(2000) + "a" + " ]".repeat(2000),
-        "[^".repeat(10000),
+        "[^".repeat(2000),
         "[^a]\n\n" + "[^a]: ".repeat(60),
         "a**b".repeat(5000),
         "*a _b ".repeat(5000),
@@ -108,13 +113,13 @@ class BoundsTest {
         "*a_ ".repeat(10000),
         "a]".repeat(10000),
         "[ (](".repeat(1500),
-        "![[]()".repeat(1500),
+        "![[]()".repeat(1000),
         "**x".repeat(100) + "[a](b)".repeat(1500),
-        "[a](<b".repeat(5000),
-        "<![CDATA[".repeat(5000),
+        "[a](<b".repeat(2000),
+        "<![CDATA[".repeat(1000),
         "<!A ".repeat(5000),
-        "[a]: u\n".repeat(1500) + "[a] ".repeat(1500),
-        "[^a]".repeat(5000) + "\n\n[^a]: b\n",
+        "[a]: u\n".repeat(1000) + "[a] ".repeat(1000),
+        "[^a]".repeat(2000) + "\n\n[^a]: b\n",
         "~a ".repeat(10000),
         "- a\n\n".repeat(5000),
         "> a\nb\n\n".repeat(5000));
@@ -130,13 +135,14 @@ class BoundsTest {
     assertTrue(read.html().startsWith("<") && read.html().endsWith(">\n"), read.html());
   }
 
-  /** Square time in one paragraph; the deadline is short here to be met. */
+  private static final String LONG = ("[a](b.md) &amp; ".repeat(2000) + "\n\n").repeat(26);
+
+  /** All that may stand in one text; the deadline is short here to be met. */
   @Test
   void deadlineEndsInOneProblem() {
     Problems problems = new Problems();
     Manuscript manuscript =
-        new Prose(Duration.ofMillis(100))
-            .read(new Body("e.md", 7, "[a](b.md) &amp; ".repeat(40000)), problems);
+        new Prose(Duration.ofMillis(100)).read(new Body("e.md", 7, LONG), problems);
     assertEquals(
         List.of("e.md:7: error: reading this text took too long; shorten or simplify it"),
         problems.sorted().stream().map(Problem::toString).toList());
@@ -146,7 +152,7 @@ class BoundsTest {
   @Test
   void readerGoesOnAfterADeadline() {
     Prose prose = new Prose(Duration.ofSeconds(1));
-    prose.read(new Body("e.md", 1, "[a](b.md) &amp; ".repeat(40000)), new Problems());
+    prose.read(new Body("e.md", 1, LONG), new Problems());
     Problems problems = new Problems();
     Manuscript manuscript = prose.read(new Body("e.md", 1, "fine"), problems);
     assertEquals("<p>fine</p>\n", prose.html(manuscript, Read.SITE));

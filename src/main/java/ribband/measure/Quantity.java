@@ -43,8 +43,9 @@ public record Quantity(BigFraction number, Unit unit) {
     if (one.isPresent()) {
       return one.get();
     }
-    throw plain.matches("[0-9]{1,3},[0-9]{1,4}( .*)?")
-        ? new Unreadable("has a decimal comma", "write " + plain.replaceFirst(",", "."))
+    String pointed = plain.replaceFirst("^0+(?=[0-9])", "").replaceFirst(",", ".");
+    throw plain.matches("[0-9]{1,3},[0-9]{1,4}( .*)?") && one(pointed).isPresent()
+        ? new Unreadable("has a decimal comma", "write " + pointed)
         : new Unreadable(
             "is not an amount", "write a number and a unit, as 2 fl oz, 1 1/2 qt or 40 screws");
   }

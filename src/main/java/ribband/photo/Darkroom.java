@@ -22,6 +22,7 @@ import javax.imageio.ImageWriter;
 import javax.imageio.plugins.jpeg.JPEGImageWriteParam;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import net.coobird.thumbnailator.Thumbnails;
+import ribband.memory.Hash;
 
 /**
  * Makes the prints of a picture: JPEGs of several widths, upright, without any metadata. Keeps
@@ -34,7 +35,7 @@ public final class Darkroom {
   private static final float QUALITY = 0.82f;
   private static final int CONTENT_DIGITS = 16;
   private static final String RECIPE_DIGITS =
-      Original.sha256(RECIPE.getBytes(StandardCharsets.UTF_8)).substring(0, 4);
+      Hash.of(RECIPE.getBytes(StandardCharsets.UTF_8)).substring(0, 4);
 
   /** What the names of all prints of this picture begin with: 20 hex digits. */
   public static String stem(PictureFacts facts) {

@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.zip.CRC32;
+import ribband.memory.Hash;
 
 /**
  * A picture file read once, so that its digest, its header and its pixels come from the same bytes.
@@ -56,7 +54,7 @@ record Original(byte[] bytes) {
 
   /** SHA-256, hex: what the picture is known by. */
   String digest() {
-    return sha256(bytes);
+    return Hash.of(bytes);
   }
 
   /** CRC-32: enough to see that a file is still the same, and a hundred times as fast. */
@@ -64,14 +62,6 @@ record Original(byte[] bytes) {
     CRC32 sum = new CRC32();
     sum.update(bytes);
     return sum.getValue();
-  }
-
-  static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 
   private static UnfitPicture changed() {

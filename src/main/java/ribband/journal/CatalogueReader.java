@@ -29,6 +29,7 @@ import ribband.measure.Unreadable;
 import ribband.problem.Nearest;
 import ribband.problem.OneLine;
 import ribband.problem.Problems;
+import ribband.shop.Adhesive;
 
 /** Reads the project's catalogue: materials, adhesives, pieces, clamps, days away, the shop. */
 final class CatalogueReader {

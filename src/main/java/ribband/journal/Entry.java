@@ -10,7 +10,6 @@ import java.util.Optional;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Percent;
-import ribband.measure.Quantity;
 
 /**
  * One dated note.
@@ -20,8 +19,7 @@ import ribband.measure.Quantity;
  * @param phase of all that names no other
  * @param hours by phase id, none of them zero
  * @param outlays what was spent; they add up to the entry's cost
- * @param used by material, as spelled
- * @param left counted on the shelf, by material
+ * @param left counted on the shelf
  * @param complete where phases stand, by phase id
  * @param photos those listed or found in its own folder; none where {@code photos: none}
  * @param shown whether the site may show it
@@ -36,8 +34,8 @@ public record Entry(
     Optional<String> phase,
     Map<String, Hours> hours,
     List<Outlay> outlays,
-    Map<String, Quantity> used,
-    Map<String, Quantity> left,
+    List<Amount> used,
+    List<Amount> left,
     List<PieceWork> pieces,
     Map<String, Percent> complete,
     List<Joint> joints,
@@ -59,8 +57,8 @@ public record Entry(
   public Entry {
     hours = ordered(hours);
     outlays = List.copyOf(outlays);
-    used = ordered(used);
-    left = ordered(left);
+    used = List.copyOf(used);
+    left = List.copyOf(left);
     pieces = List.copyOf(pieces);
     complete = ordered(complete);
     joints = List.copyOf(joints);

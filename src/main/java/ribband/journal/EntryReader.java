@@ -80,8 +80,8 @@ final class EntryReader {
     List<Outlay> outlays =
         new Spending(folder, source.file(), known, mentions, problems)
             .read(keys, materials, ownPhase);
-    Map<String, Quantity> used = amounts(materials, "used", How.USED);
-    Map<String, Quantity> left = amounts(materials, "left", How.LEFT);
+    List<Amount> used = amounts(materials, "used", How.USED);
+    List<Amount> left = amounts(materials, "left", How.LEFT);
     materials.ifPresent(Fields::close);
     if (!keys.has("phase")) {
       warnUnsorted(keys, hours, outlays);
@@ -173,18 +173,18 @@ final class EntryReader {
     return byPhase;
   }
 
-  private Map<String, Quantity> amounts(Optional<Fields> materials, String key, How how) {
-    Map<String, Quantity> amounts = new LinkedHashMap<>();
+  private List<Amount> amounts(Optional<Fields> materials, String key, How how) {
+    List<Amount> amounts = new ArrayList<>();
     materials.ifPresent(
         keys -> keys.eachNamed(key, (name, node) -> amount(name, node, how, amounts)));
     return amounts;
   }
 
-  private void amount(Text name, Node node, How how, Map<String, Quantity> amounts) {
+  private void amount(Text name, Node node, How how, List<Amount> amounts) {
     Optional<String> material = Values.read("material", name, Readings::name, problems);
     Optional<Quantity> amount = Values.read(name.value(), node, Quantity::read, problems);
     if (material.isPresent() && amount.isPresent()) {
-      amounts.put(material.get(), amount.get());
+      amounts.add(new Amount(material.get(), amount.get(), node.place()));
       mentions.add(new Mention(name, amount.get(), node.place(), how));
     }
   }

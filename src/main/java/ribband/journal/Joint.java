@@ -3,7 +3,7 @@ package ribband.journal;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import ribband.measure.Quantity;
-import ribband.measure.Temperature;
+import ribband.measure.Warmth;
 
 /** A joint glued; its times are local to the project's zone. */
 public record Joint(
@@ -11,5 +11,5 @@ public record Joint(
     Optional<String> adhesive,
     Optional<LocalDateTime> spreadAt,
     Optional<LocalDateTime> clampedAt,
-    Optional<Temperature> temperature,
+    Optional<Warmth> temperature,
     Optional<Quantity> area) {}

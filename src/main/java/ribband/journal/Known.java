@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import ribband.measure.Currency;
 import ribband.measure.Name;
+import ribband.shop.Adhesive;
 
 /**
  * What the entries may name, as {@code project.yaml} has it.

@@ -12,6 +12,8 @@ import java.util.OptionalInt;
 import ribband.measure.Currency;
 import ribband.measure.Name;
 import ribband.measure.Temperature;
+import ribband.measure.Units;
+import ribband.shop.Adhesive;
 
 /**
  * What is built, as {@code project.yaml} has it.

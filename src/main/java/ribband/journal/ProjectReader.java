@@ -18,11 +18,13 @@ import ribband.measure.Currency;
 import ribband.measure.Dates;
 import ribband.measure.Money;
 import ribband.measure.Reading;
+import ribband.measure.Units;
 import ribband.measure.Unreadable;
 import ribband.problem.Nearest;
 import ribband.problem.OneLine;
 import ribband.problem.Place;
 import ribband.problem.Problems;
+import ribband.shop.Adhesive;
 
 /** Reads {@code project.yaml}: the project, its site; hands the plan and the catalogue on. */
 final class ProjectReader {

@@ -19,7 +19,7 @@ import ribband.measure.Name;
 import ribband.measure.Quantity;
 import ribband.measure.Reading;
 import ribband.measure.Saying;
-import ribband.measure.Temperature;
+import ribband.measure.Warmth;
 import ribband.problem.OneLine;
 import ribband.problem.Place;
 import ribband.problem.Problems;
@@ -127,7 +127,7 @@ final class Work {
                   keys.value("adhesive", known.adhesives().reading()),
                   spread,
                   clamped,
-                  keys.value("temperature", Temperature::read),
+                  keys.value("temperature", Warmth::read),
                   keys.value("area", Quantity.of(Dimension.AREA))));
         });
     return joints;
@@ -147,7 +147,7 @@ final class Work {
                     keys.text("what").orElse("Coat"),
                     keys.value("adhesive", known.adhesives().reading()),
                     keys.value("at", moment()),
-                    keys.value("temperature", Temperature::read),
+                    keys.value("temperature", Warmth::read),
                     keys.value("area", Quantity.of(Dimension.AREA)))));
     return coats;
   }

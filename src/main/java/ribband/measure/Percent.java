@@ -2,6 +2,7 @@ package ribband.measure;
 
 import java.math.BigDecimal;
 import java.util.regex.Pattern;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * A share of a whole.
@@ -25,6 +26,11 @@ public record Percent(BigDecimal value) {
       throw new Unreadable("is more than the whole", "write 100% at most");
     }
     return new Percent(value);
+  }
+
+  /** As a number: 10% is 1/10. */
+  public BigFraction share() {
+    return Numbers.decimal(value).divide(100);
   }
 
   public boolean isWhole() {

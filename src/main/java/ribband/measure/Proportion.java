@@ -22,6 +22,20 @@ public record Proportion(BigFraction first, BigFraction second) {
     }
   }
 
+  /** Each number times its fellow. */
+  public Proportion times(Proportion other) {
+    return new Proportion(first.multiply(other.first), second.multiply(other.second));
+  }
+
+  /** Each number divided by its fellow. */
+  public Proportion dividedBy(Proportion other) {
+    return new Proportion(first.divide(other.first), second.divide(other.second));
+  }
+
+  public BigFraction sum() {
+    return first.add(second);
+  }
+
   /** Reads {@code 1.15 to 0.97}. */
   public static Proportion read(String text) throws Unreadable {
     return read(text, "1.15 to 0.97");

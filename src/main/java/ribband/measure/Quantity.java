@@ -138,8 +138,66 @@ public record Quantity(BigFraction number, Unit unit) {
     return number.multiply(unit.size());
   }
 
+  /** None of a unit. */
+  public static Quantity none(Unit unit) {
+    return new Quantity(BigFraction.ZERO, unit);
+  }
+
+  /**
+   * So much of a base unit, as {@link #inBase()} counts it, said in a unit.
+   *
+   * @param base 0 or more
+   */
+  public static Quantity ofBase(BigFraction base, Unit unit) {
+    return new Quantity(base.divide(unit.size()), unit);
+  }
+
   /** The same amount, times a whole number. */
   public Quantity times(int count) {
-    return new Quantity(number.multiply(count), unit);
+    return times(BigFraction.of(count));
+  }
+
+  /** The same amount, times a number of 0 or more. */
+  public Quantity times(BigFraction factor) {
+    return new Quantity(number.multiply(factor), unit);
+  }
+
+  /**
+   * Both together, in this one's unit.
+   *
+   * @throws IllegalArgumentException where they measure different things; readers refuse that first
+   */
+  public Quantity plus(Quantity other) {
+    return new Quantity(number.add(other.in(unit).number), unit);
+  }
+
+  /**
+   * This less the other, in this one's unit.
+   *
+   * @throws IllegalArgumentException where less than nothing is left
+   */
+  public Quantity minus(Quantity other) {
+    return new Quantity(number.subtract(other.in(unit).number), unit);
+  }
+
+  /** The same amount in another unit, exactly. */
+  public Quantity in(Unit wanted) {
+    if (!unit.goesWith(wanted)) {
+      throw new IllegalArgumentException(unit.told() + " is not " + wanted.told());
+    }
+    return ofBase(inBase(), wanted);
+  }
+
+  /** How many times the other goes into this one. */
+  public BigFraction over(Quantity other) {
+    return inBase().divide(other.in(unit).inBase());
+  }
+
+  public boolean isZero() {
+    return number.signum() == 0;
+  }
+
+  public boolean isMoreThan(Quantity other) {
+    return inBase().compareTo(other.in(unit).inBase()) > 0;
   }
 }

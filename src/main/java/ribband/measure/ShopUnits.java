@@ -41,6 +41,10 @@ public final class ShopUnits {
           Map.entry("m2", "ft2"));
 
   private static final BigFraction EIGHTHS = BigFraction.of(8);
+  private static final BigFraction GALLON = Unit.of("gal").size();
+  private static final BigFraction POUND = Unit.of("lb").size();
+  private static final BigFraction YARD = Unit.of("yd").size();
+  private static final BigFraction FOUR_SQUARE_FEET = Unit.of("ft2").size().multiply(4);
 
   private ShopUnits() {}
 
@@ -62,7 +66,57 @@ public final class ShopUnits {
     if (unit == null) {
       return written;
     }
-    Quantity exact = in(written, unit);
+    return eighths(written, unit);
+  }
+
+  /**
+   * An amount that was reckoned, in the unit that a shop of that system measures so much in: whole
+   * millilitres, grams and millimetres, or eighths of a fluid ounce, an ounce and an inch.
+   */
+  public static Quantity rounded(Quantity reckoned, Units units) {
+    return units == Units.METRIC ? roundedMetric(reckoned) : roundedUs(reckoned);
+  }
+
+  private static Quantity roundedMetric(Quantity amount) {
+    BigFraction base = amount.inBase();
+    return switch (amount.unit().dimension()) {
+      case VOLUME -> bigOr(base, 1_000, "l", "ml");
+      case MASS -> bigOr(base, 1_000, "kg", "g");
+      case LENGTH -> bigOr(base, 1_000, "m", "mm");
+      case AREA -> bigOr(base.divide(100), 10_000, "m2", "cm2");
+      case BOARDS, COUNT -> rounded(amount, 2);
+    };
+  }
+
+  /** In the large unit, to a hundredth, from so many of the small one on; else whole small ones. */
+  private static Quantity bigOr(BigFraction small, int most, String large, String little) {
+    if (small.compareTo(BigFraction.of(most)) >= 0) {
+      return rounded(new Quantity(small.divide(most), Unit.of(large)), 2);
+    }
+    // A tenth matters where there is little: 2.5 ml of hardener are not 3.
+    return rounded(
+        new Quantity(small, Unit.of(little)), small.compareTo(BigFraction.of(10)) < 0 ? 1 : 0);
+  }
+
+  private static Quantity roundedUs(Quantity amount) {
+    BigFraction base = amount.inBase();
+    return switch (amount.unit().dimension()) {
+      case VOLUME -> eighths(amount, base.compareTo(GALLON) >= 0 ? "gal" : "fl oz");
+      case MASS -> eighths(amount, base.compareTo(POUND) >= 0 ? "lb" : "oz");
+      case LENGTH -> eighths(amount, base.compareTo(YARD) >= 0 ? "ft" : "in");
+      case AREA -> areaInUs(amount, base);
+      case BOARDS, COUNT -> rounded(amount, 2);
+    };
+  }
+
+  private static Quantity areaInUs(Quantity amount, BigFraction squareMillimetres) {
+    return squareMillimetres.compareTo(FOUR_SQUARE_FEET) >= 0
+        ? rounded(in(amount, "ft2"), 1)
+        : rounded(in(amount, "in2"), 0);
+  }
+
+  private static Quantity eighths(Quantity amount, String unit) {
+    Quantity exact = in(amount, unit);
     BigDecimal eighths = exact.number().multiply(EIGHTHS).bigDecimalValue(0, RoundingMode.HALF_UP);
     return eighths.signum() == 0
         ? rounded(exact, 2)
@@ -70,8 +124,7 @@ public final class ShopUnits {
   }
 
   private static Quantity in(Quantity written, String name) {
-    Unit unit = Unit.measured(name).orElseThrow();
-    return new Quantity(written.inBase().divide(unit.size()), unit);
+    return written.in(Unit.of(name));
   }
 
   private static Quantity rounded(Quantity exact, int places) {

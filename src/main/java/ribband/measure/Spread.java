@@ -1,5 +1,7 @@
 package ribband.measure;
 
+import org.apache.commons.numbers.fraction.BigFraction;
+
 /**
  * How far an adhesive goes: {@code 140 in2 per fl oz}.
  *
@@ -24,6 +26,15 @@ public record Spread(Quantity area, Quantity amount) {
       throw new Unreadable("is not an area for an amount", WRITE);
     }
     return new Spread(area, amount);
+  }
+
+  /** The same for one of a system's own unit: per fluid ounce or ounce, per millilitre or gram. */
+  public Spread perUnit(Units units) {
+    boolean volume = amount.unit().dimension() == Dimension.VOLUME;
+    boolean us = units == Units.US;
+    Unit one = Unit.of(volume ? us ? "fl oz" : "ml" : us ? "oz" : "g");
+    Quantity unit = new Quantity(BigFraction.ONE, one);
+    return new Spread(area.times(unit.over(amount)), unit);
   }
 
   private static Quantity side(String text) throws Unreadable {

@@ -68,6 +68,11 @@ public record Unit(String name, Dimension dimension, BigFraction size) {
     }
   }
 
+  /** A unit of the table. */
+  public static Unit of(String name) {
+    return measured(name).orElseThrow(() -> new IllegalArgumentException(name));
+  }
+
   /** The measured unit of that name, in any case of letters, a full stop at its end passed over. */
   static Optional<Unit> measured(String name) {
     String plain = name.strip().toLowerCase(Locale.ROOT).replaceAll("\\.( |$)", "$1");

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import ribband.journal.Amount;
 import ribband.journal.Coat;
 import ribband.journal.Entry;
 import ribband.journal.Job;
@@ -19,19 +20,17 @@ import ribband.journal.Mark;
 import ribband.journal.Outlay;
 import ribband.journal.PieceWork;
 import ribband.journal.Purchase;
-import ribband.journal.Units;
 import ribband.measure.Name;
 import ribband.measure.Packs;
 import ribband.measure.Quantity;
 import ribband.measure.Saying;
-import ribband.measure.ShopUnits;
-import ribband.measure.Temperature;
-import ribband.measure.Temperature.Scale;
+import ribband.measure.ShopTalk;
+import ribband.measure.Units;
 
 /** Says what an entry's keys hold in a builder's words. */
 final class Bench {
   private final Words words;
-  private final Units units;
+  private final ShopTalk shop;
   private final Function<String, String> phaseTitle;
   private final Map<String, Job> jobs;
   private final Set<String> hidden;
@@ -41,7 +40,7 @@ final class Bench {
    */
   Bench(Words words, Units units, Function<String, String> phaseTitle, List<Entry> entries) {
     this.words = words;
-    this.units = units;
+    this.shop = new ShopTalk(units);
     this.phaseTitle = phaseTitle;
     this.jobs = jobs(entries.stream().filter(Entry::isPublic));
     this.hidden = new HashSet<>(jobs(entries.stream()).keySet());
@@ -110,19 +109,19 @@ final class Bench {
   private String joint(Joint joint, LocalDate date) {
     List<String> parts = new ArrayList<>();
     joint.adhesive().ifPresent(adhesive -> parts.add("with " + adhesive));
-    joint.area().ifPresent(area -> parts.add("over " + said(area)));
+    joint.area().ifPresent(area -> parts.add("over " + shop.written(area)));
     joint.spreadAt().ifPresent(at -> parts.add("spread at " + Saying.moment(at, date)));
     joint.clampedAt().ifPresent(at -> parts.add("clamped at " + Saying.moment(at, date)));
-    joint.temperature().ifPresent(t -> parts.add("at " + said(t)));
+    joint.temperature().ifPresent(t -> parts.add("at " + shop.warmth(t)));
     return sentence(joint.name(), parts);
   }
 
   private String coat(Coat coat, LocalDate date) {
     List<String> parts = new ArrayList<>();
     coat.adhesive().ifPresent(adhesive -> parts.add("with " + adhesive));
-    coat.area().ifPresent(area -> parts.add("over " + said(area)));
+    coat.area().ifPresent(area -> parts.add("over " + shop.written(area)));
     coat.at().ifPresent(at -> parts.add("at " + Saying.moment(at, date)));
-    coat.temperature().ifPresent(t -> parts.add("in " + said(t)));
+    coat.temperature().ifPresent(t -> parts.add("in " + shop.warmth(t)));
     return sentence(coat.what(), parts);
   }
 
@@ -130,22 +129,12 @@ final class Bench {
     return parts.isEmpty() ? name : name + ": " + String.join(", ", parts);
   }
 
-  private String said(Quantity written) {
-    return Saying.quantity(
-        units == Units.METRIC ? ShopUnits.metric(written) : ShopUnits.us(written));
-  }
-
-  private String said(Temperature written) {
-    Scale scale = units == Units.METRIC ? Scale.C : Scale.F;
-    return Saying.temperature(written.in(scale).whole());
-  }
-
-  private List<String> amounts(Map<String, Quantity> amounts) {
-    return amounts.entrySet().stream().map(e -> amount(e.getValue(), e.getKey())).toList();
+  private List<String> amounts(List<Amount> amounts) {
+    return amounts.stream().map(a -> amount(a.quantity(), a.material())).toList();
   }
 
   private String amount(Quantity amount, String material) {
-    String said = said(amount);
+    String said = shop.written(amount);
     return amount.unit().name().isEmpty() ? said + " " + material : said + " of " + material;
   }
 

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ribband.measure.Currency;
 import ribband.measure.Saying;
+import ribband.measure.ShopTalk;
+import ribband.measure.Units;
 
 /** An entry in lines that a builder can read, for comparing whole. */
 final class Figures {
@@ -15,12 +17,8 @@ final class Figures {
     List<String> said = new ArrayList<>();
     entry.hours().forEach((phase, hours) -> said.add(phase + " " + hours.decimal() + " h"));
     entry.outlays().forEach(outlay -> said.add(outlay(outlay, project.currency())));
-    entry
-        .used()
-        .forEach((name, amount) -> said.add("used " + Saying.quantity(amount) + " " + name));
-    entry
-        .left()
-        .forEach((name, amount) -> said.add("left " + Saying.quantity(amount) + " " + name));
+    entry.used().forEach(amount -> said.add("used " + amount(amount)));
+    entry.left().forEach(amount -> said.add("left " + amount(amount)));
     entry.pieces().forEach(work -> said.add(pieces(work)));
     entry.complete().forEach((phase, share) -> said.add(phase + " at " + Saying.percent(share)));
     entry.joints().forEach(joint -> said.add(joint(joint)));
@@ -53,6 +51,10 @@ final class Figures {
     return outlay.phase() + " " + outlay.amount().decimal(currency) + bought;
   }
 
+  private static String amount(Amount amount) {
+    return Saying.quantity(amount.quantity()) + " " + amount.material();
+  }
+
   private static String pieces(PieceWork work) {
     String numbers = work.numbers().isEmpty() ? "" : " " + work.numbers();
     return work.count() + " " + work.kind() + told(" ", work.side()) + numbers;
@@ -64,7 +66,7 @@ final class Figures {
         + told(", ", joint.adhesive())
         + told(", spread ", joint.spreadAt())
         + told(", clamped ", joint.clampedAt())
-        + told(", ", joint.temperature().map(Saying::temperature))
+        + told(", ", joint.temperature().map(new ShopTalk(Units.US)::warmth))
         + told(", ", joint.area().map(Saying::quantity));
   }
 
@@ -73,7 +75,7 @@ final class Figures {
         + coat.what()
         + told(", ", coat.adhesive())
         + told(", at ", coat.at())
-        + told(", ", coat.temperature().map(Saying::temperature))
+        + told(", ", coat.temperature().map(new ShopTalk(Units.US)::warmth))
         + told(", ", coat.area().map(Saying::quantity));
   }
 

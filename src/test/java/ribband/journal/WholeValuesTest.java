@@ -37,8 +37,11 @@ import ribband.measure.SpanRange;
 import ribband.measure.Spread;
 import ribband.measure.Temperature;
 import ribband.measure.Unit;
+import ribband.measure.Units;
 import ribband.measure.Unreadable;
+import ribband.measure.Warmth;
 import ribband.problem.Place;
+import ribband.shop.Adhesive;
 
 /** A project and an entry that use every key, as the values they are read to. */
 class WholeValuesTest {
@@ -118,6 +121,11 @@ class WholeValuesTest {
     JournalReader.Read read = JournalFiles.read(root);
     assertEquals(List.of(), JournalFiles.told(read));
     return read.journal();
+  }
+
+  private static Amount used(String material, String amount, int line, int column)
+      throws Unreadable {
+    return new Amount(material, Quantity.read(amount), new Place(ENTRY, line, column));
   }
 
   private static Optional<Temperature> fahrenheit(String degrees) throws Unreadable {
@@ -319,8 +327,8 @@ class WholeValuesTest {
                             Optional.empty(),
                             Optional.empty()))),
                 new Outlay("planking", new Money(180), Optional.empty())),
-            Map.of("epoxy", Quantity.read("2 fl oz"), "ring nails", Quantity.read("40")),
-            Map.of("ring nails", Quantity.read("160")),
+            List.of(used("epoxy", "2 fl oz", 7, 17), used("ring nails", "40", 7, 38)),
+            List.of(used("ring nails", "160", 8, 22)),
             List.of(
                 new PieceWork("strakes", Optional.of("port"), 1, List.of()),
                 new PieceWork("strakes", Optional.of("starboard"), 2, List.of(3, 4))),
@@ -331,14 +339,14 @@ class WholeValuesTest {
                     Optional.of("epoxy"),
                     Optional.of(eve),
                     Optional.of(LocalDateTime.of(2026, 3, 15, 0, 10)),
-                    fahrenheit("61"),
+                    fahrenheit("61").map(Warmth::of),
                     amount("2 in x 6 in"))),
             List.of(
                 new Coat(
                     "Hull inside",
                     Optional.of("epoxy"),
                     Optional.of(eve.plusMinutes(45)),
-                    fahrenheit("64"),
+                    fahrenheit("64").map(Warmth::of),
                     amount("38 ft2"))),
             List.of(
                 new Job(

@@ -1,4 +1,4 @@
-package ribband.journal;
+package ribband.measure;
 
 /** Which units amounts are shown in; any may be written. */
 public enum Units {

@@ -1,4 +1,4 @@
-package ribband.journal;
+package ribband.shop;
 
 import java.util.Optional;
 import ribband.measure.Mix;

@@ -2,12 +2,9 @@ package ribband.cli;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import ribband.ledger.Cell;
 import ribband.ledger.Cell.Blank;
 import ribband.ledger.Cell.Count;
@@ -31,18 +28,8 @@ import ribband.problem.Problem;
 final class CheckCommand implements Callable<Integer> {
   private final Surroundings around;
 
-  @Parameters(
-      paramLabel = "JOURNAL",
-      arity = "0..1",
-      description = "its folder; without it the nearest one upward with a project.yaml")
-  private String folder;
-
-  @Option(
-      names = "--format",
-      paramLabel = "HOW",
-      defaultValue = "table",
-      description = Format.NAMES)
-  private String format;
+  @Mixin private JournalArgument journal;
+  @Mixin private FormatOption format;
 
   @Mixin private Common options;
 
@@ -52,24 +39,23 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    Format how = Format.read(format);
+    Format how = format.read();
     ProblemTeller teller = new ProblemTeller(around, options);
-    OpenJournal journal = inspected();
+    OpenJournal open = inspected();
     if (how != Format.TABLE) {
-      how.print(sheet(journal), around.out());
-      return journal.errors() > 0 ? ExitCode.JOURNAL_HAS_ERRORS : ExitCode.DONE;
+      how.print(sheet(open), around.out());
+      return open.errors() > 0 ? ExitCode.JOURNAL_HAS_ERRORS : ExitCode.DONE;
     }
-    if (journal.errors() > 0) {
-      teller.requireSound(journal, "");
+    if (open.errors() > 0) {
+      teller.requireSound(open, "");
     }
-    teller.tell(journal);
-    around.out().println(verdict(journal));
+    teller.tell(open);
+    around.out().println(verdict(open));
     return ExitCode.DONE;
   }
 
   private OpenJournal inspected() throws IOException, InterruptedException {
-    OpenJournal open =
-        OpenJournal.open(around, Optional.ofNullable(folder), options.today(around.clock()));
+    OpenJournal open = OpenJournal.open(around, journal.folder(), options.today(around.clock()));
     return Inspection.whole(open, around.clock().instant(), new PictureCounter(around, options));
   }
 

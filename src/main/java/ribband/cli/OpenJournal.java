@@ -52,6 +52,12 @@ record OpenJournal(Journal journal, int entries, Path output, List<Problem> prob
 
   /** A journal listed, not yet read. */
   record Listed(JournalFolder files, Path output) {
+    /** Reads its project alone. */
+    OpenJournal readProject() {
+      JournalReader.Read read = JournalReader.readProject(files);
+      return new OpenJournal(read.journal(), read.entries(), output, read.problems());
+    }
+
     /**
      * Reads it.
      *

@@ -15,7 +15,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import ribband.album.Album;
 import ribband.journal.Journal;
 import ribband.ledger.Ledger;
@@ -44,11 +43,7 @@ final class PublishCommand implements Callable<Integer> {
   private final Surroundings around;
   private final String release;
 
-  @Parameters(
-      paramLabel = "JOURNAL",
-      arity = "0..1",
-      description = "its folder; without it the nearest one upward with a project.yaml")
-  private String folder;
+  @Mixin private JournalArgument journal;
 
   @Option(
       names = {"-o", "--output"},
@@ -68,7 +63,7 @@ final class PublishCommand implements Callable<Integer> {
     Instant began = around.clock().instant();
     LocalDate today = options.today(around.clock());
     OpenJournal.Found found =
-        OpenJournal.find(around, Optional.ofNullable(folder), Optional.ofNullable(output));
+        OpenJournal.find(around, journal.folder(), Optional.ofNullable(output));
     LastPublish last = LastPublish.load(found.output().toAbsolutePath().normalize());
     OpenJournal.Listed listed = found.list(around);
     Optional<LastPublish.Made> made = last.stillStands(listed.files(), today);

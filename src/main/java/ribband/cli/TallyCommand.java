@@ -9,7 +9,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import ribband.journal.Journal;
 import ribband.journal.Phase;
 import ribband.ledger.By;
@@ -42,11 +41,7 @@ import ribband.problem.OneLine;
 final class TallyCommand implements Callable<Integer> {
   private final Surroundings around;
 
-  @Parameters(
-      paramLabel = "JOURNAL",
-      arity = "0..1",
-      description = "its folder; without it the nearest one upward with a project.yaml")
-  private String folder;
+  @Mixin private JournalArgument journal;
 
   @Option(
       names = "--by",
@@ -67,13 +62,7 @@ final class TallyCommand implements Callable<Integer> {
   @Option(names = "--phase", paramLabel = "ID", description = "count this phase alone")
   private String phase;
 
-  @Option(
-      names = "--format",
-      paramLabel = "HOW",
-      defaultValue = "table",
-      description = Format.NAMES)
-  private String format;
-
+  @Mixin private FormatOption format;
   @Mixin private Common options;
 
   TallyCommand(Surroundings around) {
@@ -82,7 +71,7 @@ final class TallyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException, InterruptedException {
-    Format how = Format.read(format);
+    Format how = format.read();
     By rows = rows();
     Optional<LocalDate> first =
         Optional.ofNullable(from).map(d -> DayRange.read("--from", d).first());
@@ -90,18 +79,11 @@ final class TallyCommand implements Callable<Integer> {
     if (first.isPresent() && last.isPresent() && first.get().isAfter(last.get())) {
       throw Refusal.wrongUsage("--from " + from + " is later than --to " + to + "; swap them");
     }
-    // spec: figures print nothing from a journal with errors, those of pictures included.
-    OpenJournal open =
-        Inspection.whole(
-            OpenJournal.open(around, Optional.ofNullable(folder), options.today(around.clock())),
-            around.clock().instant(),
-            new PictureCounter(around, options));
-    new ProblemTeller(around, options).requireSound(open, ", no figure is told");
-    Journal journal = open.journal();
-    Optional<Phase> one = Optional.ofNullable(phase).map(id -> phase(journal, id));
+    Journal read = SoundJournal.read(around, journal, options);
+    Optional<Phase> one = Optional.ofNullable(phase).map(id -> phase(read, id));
     Selection selection = new Selection(first, last, one.map(Phase::id));
-    Ledger ledger = Ledger.of(journal, selection);
-    print(journal, ledger, selection, one, rows, how);
+    Ledger ledger = Ledger.of(read, selection);
+    print(read, ledger, selection, one, rows, how);
     return ExitCode.DONE;
   }
 

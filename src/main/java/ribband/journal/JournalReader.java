@@ -66,6 +66,14 @@ public final class JournalReader {
     return new Read(journal, read.size() + (int) lost, problems.sorted());
   }
 
+  /** Reads the project alone, for what needs no entry. */
+  public static Read readProject(JournalFolder folder) {
+    Problems problems = new Problems();
+    Project project = project(folder, problems).project();
+    return new Read(
+        new Journal(folder, project, project.phases(), List.of()), 0, problems.sorted());
+  }
+
   private record OneRead(Optional<EntryRead> read, List<Problem> problems) {
     boolean isLost() {
       return read.isEmpty() && problems.stream().anyMatch(Problem::isError);

@@ -1,0 +1,27 @@
+package ribband.cli;
+
+import java.io.IOException;
+import ribband.journal.Journal;
+
+/** The journal that figures are told from: one without an error. */
+final class SoundJournal {
+  private SoundJournal() {}
+
+  /**
+   * Reads it whole.
+   *
+   * <p>spec: no figure is printed from a journal with errors, those of pictures included.
+   *
+   * @throws Refusal where it has errors, which have been told
+   */
+  static Journal read(Surroundings around, JournalArgument which, Common options)
+      throws IOException, InterruptedException {
+    OpenJournal open =
+        Inspection.whole(
+            OpenJournal.open(around, which.folder(), options.today(around.clock())),
+            around.clock().instant(),
+            new PictureCounter(around, options));
+    new ProblemTeller(around, options).requireSound(open, ", no figure is told");
+    return open.journal();
+  }
+}

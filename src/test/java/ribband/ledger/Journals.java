@@ -12,19 +12,19 @@ import ribband.journal.JournalReader;
 import ribband.problem.Problem;
 
 /** Journals for tests, written to disk and read as any other. */
-final class Journals {
+public final class Journals {
   private Journals() {}
 
-  static void write(Path folder, String file, String text) throws IOException {
+  public static void write(Path folder, String file, String text) throws IOException {
     Files.createDirectories(folder);
     Files.writeString(folder.resolve(file), text, StandardCharsets.UTF_8);
   }
 
-  static void entry(Path folder, String name, String keys) throws IOException {
+  public static void entry(Path folder, String name, String keys) throws IOException {
     write(folder, name + ".md", "---\n" + keys + "\n---\n");
   }
 
-  static Journal read(Path folder) throws IOException {
+  public static Journal read(Path folder) throws IOException {
     JournalReader.Read read =
         JournalReader.read(
             JournalFolder.list(folder, folder.resolve("site")), LocalDate.of(2030, 1, 1));

@@ -1,0 +1,48 @@
+package ribband.pieces;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import ribband.journal.Entry;
+import ribband.journal.Journal;
+import ribband.journal.PieceKind;
+import ribband.journal.PieceWork;
+import ribband.measure.Name;
+
+/**
+ * How many pieces of a kind are made.
+ *
+ * @param done less those taken back; never more than the total, never below 0
+ */
+public record PieceCount(PieceKind kind, int done) {
+  public PieceCount {
+    done = Math.max(0, Math.min(done, kind.total()));
+  }
+
+  /**
+   * Counts every kind of the project, in its order.
+   *
+   * @param asOf entries after it do not count
+   */
+  public static Map<String, PieceCount> of(Journal journal, LocalDate asOf) {
+    Map<String, Integer> done = new LinkedHashMap<>();
+    for (Entry entry : journal.entries()) {
+      if (!entry.date().isAfter(asOf)) {
+        for (PieceWork work : entry.pieces()) {
+          done.merge(Name.fold(work.kind()), work.count(), Integer::sum);
+        }
+      }
+    }
+    Map<String, PieceCount> counts = new LinkedHashMap<>();
+    journal
+        .project()
+        .pieces()
+        .forEach(
+            (fold, kind) -> counts.put(fold, new PieceCount(kind, done.getOrDefault(fold, 0))));
+    return counts;
+  }
+
+  public int left() {
+    return kind.total() - done;
+  }
+}

@@ -1,0 +1,75 @@
+package ribband.stock;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import ribband.journal.Entry;
+import ribband.measure.Money;
+import ribband.measure.Quantity;
+
+/**
+ * One thing that changed what is on the shelf.
+ *
+ * @param date empty for what was there when the journal began
+ * @param entry the one that says so
+ * @param amount how much came, or was to go
+ * @param worth of what came or went: by how much the worth of the shelf, to the cent, changed, so
+ *     that the moves add up to the cent
+ * @param shortfall how much of the amount was not there to go
+ * @param after what is there then
+ */
+public record Move(
+    Kind kind,
+    Optional<LocalDate> date,
+    Optional<Entry> entry,
+    Quantity amount,
+    Money worth,
+    Quantity shortfall,
+    Holding after) {
+
+  /** What moved it. */
+  public enum Kind {
+    OPENING("there at the start", true),
+    BOUGHT("bought", true),
+    FOUND("found by a count", true),
+    USED("used", false),
+    ESTIMATED("used, by estimate", false),
+    MISSING("used unrecorded, by a count", false),
+    RETURNED("taken back", false);
+
+    private final String words;
+    private final boolean comes;
+
+    Kind(String words, boolean comes) {
+      this.words = words;
+      this.comes = comes;
+    }
+
+    public String words() {
+      return words;
+    }
+
+    /** Whether it adds to the shelf. */
+    public boolean comes() {
+      return comes;
+    }
+
+    /** Whether it was used up, written down or not. */
+    public boolean isUse() {
+      return this == USED || this == ESTIMATED || this == MISSING;
+    }
+  }
+
+  public Quantity onHand() {
+    return after.amount();
+  }
+
+  /** What is on the shelf then, to the cent. */
+  public Money worthAfter() {
+    return after.worth();
+  }
+
+  /** How much of the amount did come or go. */
+  public Quantity moved() {
+    return amount.minus(shortfall);
+  }
+}

@@ -1,0 +1,62 @@
+package ribband.stock;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import ribband.measure.Money;
+import ribband.measure.Quantity;
+import ribband.measure.Unit;
+
+/**
+ * One material, as of a day.
+ *
+ * @param material as the project or the first entry spells it
+ * @param onHand empty for a material that was only ever used: nothing tells what is left of it
+ * @param moves in their order
+ * @param kits oldest first
+ * @param spreads of the adhesives that are mixed from it
+ */
+public record Shelf(
+    String material,
+    Unit unit,
+    Optional<Holding> onHand,
+    List<Move> moves,
+    List<Kit> kits,
+    List<OnOrder> onOrder,
+    List<SpreadRate> spreads,
+    Optional<Need> need) {
+  public Shelf {
+    moves = List.copyOf(moves);
+    kits = List.copyOf(kits);
+    onOrder = List.copyOf(onOrder);
+    spreads = List.copyOf(spreads);
+  }
+
+  /** How much of it came or went by moves of those kinds. */
+  public Quantity sum(Move.Kind... kinds) {
+    Set<Move.Kind> wanted = Set.of(kinds);
+    return moves.stream()
+        .filter(move -> wanted.contains(move.kind()))
+        .map(Move::amount)
+        .reduce(Quantity.none(unit), Quantity::plus);
+  }
+
+  /** What moves of those kinds were worth. */
+  public Money worth(Move.Kind... kinds) {
+    Set<Move.Kind> wanted = Set.of(kinds);
+    return Money.sum(
+        moves.stream().filter(move -> wanted.contains(move.kind())).map(Move::worth).toList());
+  }
+
+  public Optional<Quantity> amountOnHand() {
+    return onHand.map(Holding::amount);
+  }
+
+  public Optional<Money> worthOnHand() {
+    return onHand.map(Holding::worth);
+  }
+
+  public Quantity amountOnOrder() {
+    return onOrder.stream().map(OnOrder::amount).reduce(Quantity.none(unit), Quantity::plus);
+  }
+}

@@ -1,0 +1,279 @@
+package ribband.stock;
+
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import ribband.joints.EstimatedUse;
+import ribband.journal.Amount;
+import ribband.journal.Entry;
+import ribband.journal.Journal;
+import ribband.journal.Material;
+import ribband.journal.Outlay;
+import ribband.journal.Project;
+import ribband.journal.Purchase;
+import ribband.measure.Money;
+import ribband.measure.Name;
+import ribband.measure.Packs;
+import ribband.measure.Quantity;
+import ribband.measure.Saying;
+import ribband.measure.Unit;
+import ribband.problem.OneLine;
+import ribband.problem.Place;
+import ribband.problem.Problems;
+import ribband.stock.Move.Kind;
+import ribband.stock.ShelfBook.Kept;
+
+/**
+ * Goes through a journal once, day by day: what arrived that day, then entry by entry what was
+ * bought, used and counted. One use.
+ */
+final class StockTaking {
+  private final Journal journal;
+  private final Project project;
+  private final LocalDate asOf;
+  private final List<Entry> entries;
+  private final Map<String, String> names = new LinkedHashMap<>();
+  private final Map<String, ShelfBook> books = new LinkedHashMap<>();
+  private final Map<String, List<SpreadRate.Measure>> measures = new LinkedHashMap<>();
+  private final Set<String> told = new HashSet<>();
+  private final Problems problems = new Problems();
+
+  StockTaking(Journal journal, LocalDate asOf) {
+    this.journal = journal;
+    this.project = journal.project();
+    this.asOf = asOf;
+    this.entries = journal.entries().stream().filter(e -> !e.date().isAfter(asOf)).toList();
+  }
+
+  /** An amount bought, in stock from a day. */
+  private record Delivery(Entry entry, Outlay outlay, String material, LocalDate day) {
+    Quantity amount() {
+      return outlay.purchase().flatMap(Purchase::amount).map(Packs::total).orElseThrow();
+    }
+
+    boolean isAtOnce() {
+      return day.equals(entry.date());
+    }
+  }
+
+  Stock take() {
+    List<Delivery> deliveries = deliveries();
+    openBooks(deliveries);
+    Map<Entry, List<Delivery>> atOnce = byEntry(deliveries.stream().filter(Delivery::isAtOnce));
+    Deque<Delivery> coming =
+        deliveries.stream()
+            .filter(d -> !d.isAtOnce())
+            .sorted(Comparator.comparing(Delivery::day))
+            .collect(Collectors.toCollection(ArrayDeque::new));
+    for (Entry entry : entries) {
+      arrive(coming, entry.date());
+      atOnce.getOrDefault(entry, List.of()).forEach(this::shelve);
+      use(entry);
+      entry.left().forEach(a -> book(a.material()).count(entry, a.quantity()));
+    }
+    arrive(coming, asOf);
+    return new Stock(shelves(coming), problems.sorted());
+  }
+
+  private static Map<Entry, List<Delivery>> byEntry(Stream<Delivery> deliveries) {
+    return deliveries.collect(
+        Collectors.groupingBy(Delivery::entry, IdentityHashMap::new, Collectors.toList()));
+  }
+
+  private ShelfBook book(String material) {
+    return books.get(Name.fold(material));
+  }
+
+  private List<Delivery> deliveries() {
+    List<Delivery> deliveries = new ArrayList<>();
+    for (Entry entry : entries) {
+      for (Outlay outlay : entry.outlays()) {
+        outlay
+            .purchase()
+            .filter(bought -> bought.amount().isPresent())
+            .flatMap(
+                bought ->
+                    bought
+                        .material()
+                        .map(
+                            name ->
+                                new Delivery(
+                                    entry, outlay, name, bought.arrived().orElse(entry.date()))))
+            .ifPresent(deliveries::add);
+      }
+    }
+    return deliveries;
+  }
+
+  /** Every material that is listed or written anywhere has its book, in the unit it is bound to. */
+  private void openBooks(List<Delivery> deliveries) {
+    Set<String> kept = new HashSet<>(project.materials().keySet());
+    deliveries.forEach(d -> kept.add(Name.fold(d.material())));
+    entries.forEach(e -> e.left().forEach(a -> kept.add(Name.fold(a.material()))));
+    for (Material material : project.materials().values()) {
+      unit(material).ifPresent(unit -> open(material.name(), unit, kept));
+    }
+    Map<Entry, List<Delivery>> bought = byEntry(deliveries.stream());
+    for (Entry entry : entries) {
+      bought
+          .getOrDefault(entry, List.of())
+          .forEach(d -> open(d.material(), d.amount().unit(), kept));
+      entry.used().forEach(a -> open(a.material(), a.quantity().unit(), kept));
+      entry.left().forEach(a -> open(a.material(), a.quantity().unit(), kept));
+    }
+    for (Entry entry : entries) {
+      EstimatedUse.of(entry, project)
+          .forEach(use -> open(use.material(), use.amount().unit(), kept));
+    }
+    for (Material material : project.materials().values()) {
+      material
+          .onHand()
+          .ifPresent(
+              amount -> book(material.name()).open(amount, material.worth().orElse(Money.ZERO)));
+    }
+  }
+
+  private static Optional<Unit> unit(Material material) {
+    return material
+        .unit()
+        .or(() -> material.onHand().map(Quantity::unit))
+        .or(() -> material.neverBelow().map(Quantity::unit));
+  }
+
+  private void open(String material, Unit unit, Set<String> kept) {
+    String key = Name.fold(material);
+    if (!books.containsKey(key)) {
+      names.put(
+          key,
+          Optional.ofNullable(project.materials().get(key)).map(Material::name).orElse(material));
+      books.put(key, new ShelfBook(unit, kept.contains(key) ? Kept.KEPT : Kept.ONLY_USED));
+    }
+  }
+
+  private void arrive(Deque<Delivery> coming, LocalDate upTo) {
+    while (!coming.isEmpty() && !coming.peek().day().isAfter(upTo)) {
+      shelve(coming.poll());
+    }
+  }
+
+  private void shelve(Delivery delivery) {
+    Move move = book(delivery.material()).buy(delivery.entry(), delivery.day(), delivery.outlay());
+    warn(move, Place.of(delivery.entry().file()), delivery.material());
+  }
+
+  private void use(Entry entry) {
+    for (Amount used : entry.used()) {
+      GlueWork work = GlueWork.of(entry, Name.fold(used.material()), project);
+      Move move = book(used.material()).use(Kind.USED, entry, used.quantity(), Optional.of(work));
+      warn(move, used.place(), used.material());
+      work.measured().ifPresent(adhesive -> measure(adhesive, entry, work, move.amount()));
+    }
+    for (EstimatedUse use : EstimatedUse.of(entry, project)) {
+      if (use.amount().unit().goesWith(book(use.material()).unit())) {
+        GlueWork work = GlueWork.of(entry, Name.fold(use.material()), project);
+        Move move =
+            book(use.material()).use(Kind.ESTIMATED, entry, use.amount(), Optional.of(work));
+        warn(move, Place.of(entry.file()), use.material());
+      } else {
+        warnOfOtherMeasure(entry, use);
+      }
+    }
+  }
+
+  private void measure(String adhesive, Entry entry, GlueWork work, Quantity amount) {
+    if (!amount.isZero()) {
+      measures
+          .computeIfAbsent(adhesive, name -> new ArrayList<>())
+          .add(new SpreadRate.Measure(entry, work.area().orElseThrow(), amount));
+    }
+  }
+
+  /** spec: using more than there is gives a warning with the entry and the shortfall. */
+  private void warn(Move move, Place place, String material) {
+    if (!move.shortfall().isZero()) {
+      problems.warning(
+          place,
+          "of material "
+              + OneLine.quote(material)
+              + " "
+              + Saying.quantity(move.amount())
+              + (move.kind() == Kind.ESTIMATED ? " go by estimate, " : " go, ")
+              + "but "
+              + (move.moved().isZero()
+                  ? "none is"
+                  : "only " + Saying.quantity(move.moved()) + " are")
+              + " on hand, "
+              + Saying.quantity(move.shortfall())
+              + " short; write what was bought, or what is left on the shelf");
+    }
+  }
+
+  private void warnOfOtherMeasure(Entry entry, EstimatedUse use) {
+    if (told.add(Name.fold(use.material()))) {
+      problems.warning(
+          Place.of(entry.file()),
+          "what was glued here took "
+              + use.amount().unit().told()
+              + " of material "
+              + OneLine.quote(use.material())
+              + ", which is counted in "
+              + book(use.material()).unit().told()
+              + "; write the adhesive's densities, or what was used");
+    }
+  }
+
+  private List<Shelf> shelves(Deque<Delivery> coming) {
+    Map<String, SpreadRate> spreads = new LinkedHashMap<>();
+    project
+        .adhesives()
+        .forEach(
+            (key, adhesive) ->
+                spreads.put(key, new SpreadRate(adhesive, measures.getOrDefault(key, List.of()))));
+    Needs needs = new Needs(journal, asOf, spreads);
+    List<Shelf> shelves = new ArrayList<>();
+    Set<String> order = new LinkedHashSet<>(project.materials().keySet());
+    order.addAll(books.keySet());
+    order.retainAll(books.keySet());
+    order.forEach(key -> shelves.add(shelf(key, books.get(key), coming, spreads, needs)));
+    return shelves;
+  }
+
+  private Shelf shelf(
+      String key,
+      ShelfBook book,
+      Deque<Delivery> coming,
+      Map<String, SpreadRate> spreads,
+      Needs needs) {
+    List<OnOrder> onOrder =
+        coming.stream()
+            .filter(d -> Name.fold(d.material()).equals(key))
+            .map(d -> new OnOrder(d.entry(), d.outlay(), d.amount().in(book.unit()), d.day()))
+            .toList();
+    Optional<Holding> held = book.held();
+    Quantity ordered =
+        onOrder.stream().map(OnOrder::amount).reduce(Quantity.none(book.unit()), Quantity::plus);
+    return new Shelf(
+        names.get(key),
+        book.unit(),
+        held,
+        book.moves(),
+        book.kits(),
+        onOrder,
+        spreads.values().stream()
+            .filter(rate -> GlueWork.materialOf(rate.adhesive()).equals(key))
+            .toList(),
+        held.map(there -> needs.of(key, there.amount(), ordered, book.moves())));
+  }
+}

@@ -13,6 +13,7 @@ import ribband.memory.Memory;
 import ribband.photo.PrintRun;
 import ribband.press.Press;
 import ribband.problem.Problems;
+import ribband.stock.Stock;
 
 /**
  * A journal with its words parsed and its pictures looked at, for {@code check} and {@code publish}
@@ -33,6 +34,11 @@ record Inspection(OpenJournal open, Album album, PictureProof proof, List<Memory
     KeptPictures kept = new KeptPictures(open.journal().folder(), pictures, now);
     Problems problems = new Problems();
     Album album = AlbumReader.read(open.journal(), showing, kept, texts, problems);
+    if (open.errors() == 0) {
+      open.journal()
+          .asOf()
+          .ifPresent(day -> problems.addAll(Stock.of(open.journal(), day).warnings()));
+    }
     PictureProof proof = new PictureProof(album, kept, PrintRun.onThisMachine());
     return new Inspection(open.with(problems), album, proof, List.of(pictures, texts));
   }

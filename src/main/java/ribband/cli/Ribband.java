@@ -43,7 +43,8 @@ final class Ribband {
             .addSubcommand(new LayCommand(around))
             .addSubcommand(new CheckCommand(around))
             .addSubcommand(new PublishCommand(around, version()))
-            .addSubcommand(new TallyCommand(around));
+            .addSubcommand(new TallyCommand(around))
+            .addSubcommand(new StockCommand(around));
     all.getCommandSpec().version(version());
     return all.setOut(around.out())
         .setErr(around.err())

@@ -1,9 +1,12 @@
 package ribband.ledger;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Objects;
 import ribband.measure.Currency;
 import ribband.measure.Hours;
 import ribband.measure.Money;
+import ribband.measure.Quantity;
 import ribband.measure.Saying;
 
 /** One value of a sheet, as data files have it and as a person reads it. */
@@ -85,6 +88,27 @@ public sealed interface Cell {
     @Override
     public String said() {
       return Saying.money(money, currency);
+    }
+  }
+
+  /**
+   * An amount of something.
+   *
+   * @param said the same for a person, with its unit
+   */
+  record Measured(Quantity quantity, String said) implements Cell {
+    private static final int PLACES = 4;
+
+    public Measured {
+      Objects.requireNonNull(quantity);
+      Objects.requireNonNull(said);
+    }
+
+    /** Decimal, in the quantity's unit, at most 4 places, rounded half up. */
+    @Override
+    public String data() {
+      BigDecimal number = quantity.number().bigDecimalValue(PLACES, RoundingMode.HALF_UP);
+      return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
     }
   }
 

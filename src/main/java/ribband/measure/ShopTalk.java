@@ -15,6 +15,11 @@ public record ShopTalk(Units units) {
     return Saying.quantity(ShopUnits.rounded(amount, units));
   }
 
+  /** The same in a unit of its own, where a shop of that system has it. */
+  public String reckoned(Quantity amount, Unit kept) {
+    return Saying.quantity(ShopUnits.rounded(amount, units, kept));
+  }
+
   /** To the whole degree: {@code 61 °F}. */
   public String temperature(Temperature written) {
     Scale scale = units == Units.METRIC ? Scale.C : Scale.F;

@@ -3,6 +3,7 @@ package ribband.measure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Map;
+import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -40,6 +41,9 @@ public final class ShopUnits {
           Map.entry("cm2", "in2"),
           Map.entry("m2", "ft2"));
 
+  /** Units so small that a shop measures whole ones. */
+  private static final Set<String> SMALL = Set.of("ml", "g", "mm", "mm2", "cm2");
+
   private static final BigFraction EIGHTHS = BigFraction.of(8);
   private static final BigFraction GALLON = Unit.of("gal").size();
   private static final BigFraction POUND = Unit.of("lb").size();
@@ -55,9 +59,8 @@ public final class ShopUnits {
       return written;
     }
     Quantity exact = in(written, unit);
-    boolean small =
-        unit.equals("ml") || unit.equals("g") || unit.equals("mm") || unit.equals("cm2");
-    return rounded(exact, small && exact.number().compareTo(BigFraction.ONE) >= 0 ? 0 : 2);
+    return rounded(
+        exact, SMALL.contains(unit) && exact.number().compareTo(BigFraction.ONE) >= 0 ? 0 : 2);
   }
 
   /** In eighths of the unit, a very small amount to a hundredth. */
@@ -75,6 +78,19 @@ public final class ShopUnits {
    */
   public static Quantity rounded(Quantity reckoned, Units units) {
     return units == Units.METRIC ? roundedMetric(reckoned) : roundedUs(reckoned);
+  }
+
+  /** The same in a unit that is kept where it is one of that system's. */
+  public static Quantity rounded(Quantity reckoned, Units units, Unit kept) {
+    Quantity exact = reckoned.in(kept);
+    if (units == Units.US && TO_METRIC.containsKey(kept.name())) {
+      return eighths(exact, kept.name());
+    }
+    if (units == Units.METRIC && TO_US.containsKey(kept.name())) {
+      boolean little = exact.number().compareTo(BigFraction.of(10)) < 0;
+      return rounded(exact, !SMALL.contains(kept.name()) ? 2 : little ? 1 : 0);
+    }
+    return rounded(reckoned, units);
   }
 
   private static Quantity roundedMetric(Quantity amount) {

@@ -28,6 +28,16 @@ public record Spread(Quantity area, Quantity amount) {
     return new Spread(area, amount);
   }
 
+  /**
+   * The area that one of a unit covers, in square inches.
+   *
+   * @param unit of the same dimension as the amount
+   */
+  public Quantity areaPer(Unit unit) {
+    BigFraction times = new Quantity(BigFraction.ONE, unit).over(amount);
+    return area.times(times).in(Unit.of("in2"));
+  }
+
   /** The same for one of a system's own unit: per fluid ounce or ounce, per millilitre or gram. */
   public Spread perUnit(Units units) {
     boolean volume = amount.unit().dimension() == Dimension.VOLUME;

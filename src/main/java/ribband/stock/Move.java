@@ -15,7 +15,7 @@ import ribband.measure.Quantity;
  * @param worth of what came or went: by how much the worth of the shelf, to the cent, changed, so
  *     that the moves add up to the cent
  * @param shortfall how much of the amount was not there to go
- * @param after what is there then
+ * @param after what is there then; empty while nothing has told yet what is on the shelf
  */
 public record Move(
     Kind kind,
@@ -24,24 +24,31 @@ public record Move(
     Quantity amount,
     Money worth,
     Quantity shortfall,
-    Holding after) {
+    Optional<Holding> after) {
 
   /** What moved it. */
   public enum Kind {
-    OPENING("there at the start", true),
-    BOUGHT("bought", true),
-    FOUND("found by a count", true),
-    USED("used", false),
-    ESTIMATED("used, by estimate", false),
-    MISSING("used unrecorded, by a count", false),
-    RETURNED("taken back", false);
+    OPENING("opening", "there at the start", true),
+    BOUGHT("bought", "bought", true),
+    FOUND("found", "found by a count", true),
+    USED("used", "used", false),
+    ESTIMATED("estimated", "used, by estimate", false),
+    MISSING("unrecorded", "used unrecorded", false),
+    RETURNED("returned", "taken back", false);
 
+    private final String word;
     private final String words;
     private final boolean comes;
 
-    Kind(String words, boolean comes) {
+    Kind(String word, String words, boolean comes) {
+      this.word = word;
       this.words = words;
       this.comes = comes;
+    }
+
+    /** For data files. */
+    public String word() {
+      return word;
     }
 
     public String words() {
@@ -59,13 +66,13 @@ public record Move(
     }
   }
 
-  public Quantity onHand() {
-    return after.amount();
+  public Optional<Quantity> onHand() {
+    return after.map(Holding::amount);
   }
 
   /** What is on the shelf then, to the cent. */
-  public Money worthAfter() {
-    return after.worth();
+  public Optional<Money> worthAfter() {
+    return after.map(Holding::worth);
   }
 
   /** How much of the amount did come or go. */

@@ -11,7 +11,7 @@ import ribband.measure.Unit;
  * One material, as of a day.
  *
  * @param material as the project or the first entry spells it
- * @param onHand empty for a material that was only ever used: nothing tells what is left of it
+ * @param onHand empty where nothing tells it: a material that was only ever used
  * @param moves in their order
  * @param kits oldest first
  * @param spreads of the adhesives that are mixed from it

@@ -13,21 +13,24 @@ import ribband.measure.Unit;
 
 /** Writes down what moves one material, while a journal is gone through in its order. */
 final class ShelfBook {
-  private final Kept kept;
   private final Unit unit;
   private final Kits kits = new Kits();
   private final List<Move> moves = new ArrayList<>();
   private Holding holding;
+  private Known known;
 
-  /** Whether a shelf of the material is kept: a material that is only ever used has none. */
-  enum Kept {
-    KEPT,
-    ONLY_USED
+  /**
+   * Whether it is known what is on the shelf. What is listed is known from the start; anything else
+   * from the first purchase or count on, and nothing can be short before.
+   */
+  enum Known {
+    KNOWN,
+    NOT_YET
   }
 
-  ShelfBook(Unit unit, Kept kept) {
+  ShelfBook(Unit unit, Known known) {
     this.unit = unit;
-    this.kept = kept;
+    this.known = known;
     this.holding = Holding.none(unit);
   }
 
@@ -57,9 +60,10 @@ final class ShelfBook {
 
   private Move comes(
       Move.Kind kind, Optional<LocalDate> day, Optional<Entry> entry, Quantity amount, long cost) {
+    known = Known.KNOWN;
     holding = holding.plus(amount, BigFraction.of(cost));
     return written(
-        new Move(kind, day, entry, amount.in(unit), new Money(cost), Quantity.none(unit), holding));
+        new Move(kind, day, entry, amount.in(unit), new Money(cost), Quantity.none(unit), held()));
   }
 
   /**
@@ -84,7 +88,7 @@ final class ShelfBook {
             amount,
             before.worth().minus(holding.worth()),
             amount.minus(there),
-            holding));
+            held()));
   }
 
   /**
@@ -94,10 +98,10 @@ final class ShelfBook {
    */
   Move use(Move.Kind kind, Entry entry, Quantity used, Optional<GlueWork> work) {
     Quantity amount = used.in(unit);
-    boolean enough = kept == Kept.ONLY_USED || !amount.isMoreThan(holding.amount());
+    boolean enough = known == Known.NOT_YET || !amount.isMoreThan(holding.amount());
     Quantity there = enough ? amount : holding.amount();
     Holding before = holding;
-    if (kept == Kept.KEPT) {
+    if (known == Known.KNOWN) {
       holding = holding.less(there);
       kits.take(there, entry.date(), work);
     }
@@ -109,7 +113,7 @@ final class ShelfBook {
             amount,
             before.worth().minus(holding.worth()),
             amount.minus(there),
-            holding));
+            held()));
   }
 
   private Move written(Move move) {
@@ -123,6 +127,7 @@ final class ShelfBook {
    */
   void count(Entry entry, Quantity counted) {
     Quantity there = counted.in(unit);
+    known = Known.KNOWN;
     if (holding.amount().isMoreThan(there)) {
       use(Move.Kind.MISSING, entry, holding.amount().minus(there), Optional.empty());
     } else if (there.isMoreThan(holding.amount())) {
@@ -133,9 +138,9 @@ final class ShelfBook {
     }
   }
 
-  /** What is there; empty where no shelf is kept. */
+  /** What is there; empty where nothing has told it. */
   Optional<Holding> held() {
-    return kept == Kept.KEPT ? Optional.of(holding) : Optional.empty();
+    return known == Known.KNOWN ? Optional.of(holding) : Optional.empty();
   }
 
   List<Move> moves() {

@@ -33,7 +33,7 @@ import ribband.problem.OneLine;
 import ribband.problem.Place;
 import ribband.problem.Problems;
 import ribband.stock.Move.Kind;
-import ribband.stock.ShelfBook.Kept;
+import ribband.stock.ShelfBook.Known;
 
 /**
  * Goes through a journal once, day by day: what arrived that day, then entry by entry what was
@@ -119,23 +119,17 @@ final class StockTaking {
 
   /** Every material that is listed or written anywhere has its book, in the unit it is bound to. */
   private void openBooks(List<Delivery> deliveries) {
-    Set<String> kept = new HashSet<>(project.materials().keySet());
-    deliveries.forEach(d -> kept.add(Name.fold(d.material())));
-    entries.forEach(e -> e.left().forEach(a -> kept.add(Name.fold(a.material()))));
     for (Material material : project.materials().values()) {
-      unit(material).ifPresent(unit -> open(material.name(), unit, kept));
+      unit(material).ifPresent(unit -> open(material.name(), unit));
     }
     Map<Entry, List<Delivery>> bought = byEntry(deliveries.stream());
     for (Entry entry : entries) {
-      bought
-          .getOrDefault(entry, List.of())
-          .forEach(d -> open(d.material(), d.amount().unit(), kept));
-      entry.used().forEach(a -> open(a.material(), a.quantity().unit(), kept));
-      entry.left().forEach(a -> open(a.material(), a.quantity().unit(), kept));
+      bought.getOrDefault(entry, List.of()).forEach(d -> open(d.material(), d.amount().unit()));
+      entry.used().forEach(a -> open(a.material(), a.quantity().unit()));
+      entry.left().forEach(a -> open(a.material(), a.quantity().unit()));
     }
     for (Entry entry : entries) {
-      EstimatedUse.of(entry, project)
-          .forEach(use -> open(use.material(), use.amount().unit(), kept));
+      EstimatedUse.of(entry, project).forEach(use -> open(use.material(), use.amount().unit()));
     }
     for (Material material : project.materials().values()) {
       material
@@ -152,13 +146,15 @@ final class StockTaking {
         .or(() -> material.neverBelow().map(Quantity::unit));
   }
 
-  private void open(String material, Unit unit, Set<String> kept) {
+  private void open(String material, Unit unit) {
     String key = Name.fold(material);
     if (!books.containsKey(key)) {
       names.put(
           key,
           Optional.ofNullable(project.materials().get(key)).map(Material::name).orElse(material));
-      books.put(key, new ShelfBook(unit, kept.contains(key) ? Kept.KEPT : Kept.ONLY_USED));
+      books.put(
+          key,
+          new ShelfBook(unit, project.materials().containsKey(key) ? Known.KNOWN : Known.NOT_YET));
     }
   }
 

@@ -12,8 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import ribband.journal.Journal;
-import ribband.ledger.Journals;
 import ribband.measure.Money;
 import ribband.measure.Quantity;
 import ribband.measure.Saying;
@@ -25,15 +23,7 @@ class StockTest {
   @TempDir Path folder;
 
   private Stock stock(LocalDate asOf, String project, String... entries) throws IOException {
-    Journals.write(folder, "project.yaml", "name: Dunlin\ncurrency: USD\n" + project);
-    for (String entry : entries) {
-      String date = entry.substring(0, 10);
-      String name = entry.substring(0, entry.indexOf('\n')).strip().replace(' ', '-');
-      assertTrue(name.startsWith(date));
-      Journals.entry(folder, name, entry.substring(entry.indexOf('\n') + 1));
-    }
-    Journal journal = Journals.read(folder);
-    return Stock.of(journal, asOf);
+    return Texts.stock(folder, asOf, project, entries);
   }
 
   private static String used(String day, String amount) {
@@ -56,8 +46,8 @@ class StockTest {
             Saying.quantity(move.amount()),
             "worth " + move.worth().minor(),
             move.shortfall().isZero() ? "" : "short " + Saying.quantity(move.shortfall()),
-            "then " + Saying.quantity(move.onHand()),
-            "worth " + move.worthAfter().minor())
+            move.onHand().map(q -> "then " + Saying.quantity(q)).orElse("then unknown"),
+            move.worthAfter().map(m -> "worth " + m.minor()).orElse(""))
         .filter(word -> !word.isEmpty())
         .collect(Collectors.joining(" "));
   }
@@ -161,6 +151,26 @@ class StockTest {
     assertEquals("40", Saying.quantity(shelf.sum(Move.Kind.USED)));
   }
 
+  /** Before a first purchase or count nothing can be short. */
+  @Test
+  void theFirstCountTellsWhatIsThere() throws IOException {
+    Stock stock =
+        stock(
+            LATE,
+            "",
+            used("2026-01-01", "7"),
+            "2026-01-02\nmaterials: {used: {nails: 40}, left: {nails: 160}}",
+            used("2026-01-03", "161"));
+    assertEquals(
+        List.of(
+            "2026-01-01 used 7 worth 0 then unknown",
+            "2026-01-02 used 40 worth 0 then unknown",
+            "2026-01-02 found by a count 160 worth 0 then 160 worth 0",
+            "2026-01-03 used 161 worth 0 short 1 then 0 worth 0"),
+        moves(stock, "nails"));
+    assertEquals(1, stock.warnings().size());
+  }
+
   @Test
   void aCountStartsTheFigureAgain() throws IOException {
     Stock stock =
@@ -175,9 +185,9 @@ class StockTest {
         List.of(
             "start there at the start 100 worth 1000 then 100 worth 1000",
             "2026-01-02 used 20 worth 200 then 80 worth 800",
-            "2026-01-02 used unrecorded, by a count 20 worth 200 then 60 worth 600",
+            "2026-01-02 used unrecorded 20 worth 200 then 60 worth 600",
             "2026-01-05 found by a count 30 worth 0 then 90 worth 600",
-            "2026-01-07 used unrecorded, by a count 90 worth 600 then 0 worth 0"),
+            "2026-01-07 used unrecorded 90 worth 600 then 0 worth 0"),
         moves(stock, "nails"));
     assertEquals(List.of(), stock.warnings());
   }

@@ -2,7 +2,6 @@ package ribband.chart;
 
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -39,7 +38,6 @@ public record RunningCurve(
     List<Rule> plan) {
   private static final Frame NARROW = new Frame(Frame.NARROW, 40, 12, 180);
   private static final int FOOT = 44;
-  private static final int SHORTEST = 28;
   private static final int KNOT_SPACING = 14;
 
   public RunningCurve {
@@ -115,7 +113,8 @@ public record RunningCurve(
       RunningTotal total, List<Note> notes, List<Plan> plan, Yardstick yardstick, Frame least) {
     Ticks ticks = ticks(total, plan, yardstick);
     Frame frame = least.withRoomFor(ticks, yardstick);
-    Days days = Days.of(total, frame);
+    // The first month is shown from its first day.
+    Days days = Days.of(total.first().minusDays(1), total.last(), frame);
     List<Note> told =
         notes.stream()
             .filter(note -> !note.date.isBefore(total.first()) && !note.date.isAfter(total.last()))
@@ -134,7 +133,7 @@ public record RunningCurve(
       LocalDate date = told.get(i).date;
       callouts.add(placed.get(i).callout(scale.at(total.at(date)), days.at(date), rows));
     }
-    YearMonth firstMonth = YearMonth.from(days.from);
+    YearMonth firstMonth = YearMonth.from(days.from());
     return new RunningCurve(
         frame.width(),
         bottom + FOOT,
@@ -144,7 +143,7 @@ public record RunningCurve(
         bottom,
         Rule.at(ticks, scale, yardstick),
         MonthMark.along(
-            firstMonth, YearMonth.from(days.to), days.aMonth(), month -> days.at(month.atDay(1))),
+            firstMonth, YearMonth.from(days.to()), days.aMonth(), month -> days.at(month.atDay(1))),
         curve(total, told, days, scale),
         days.at(total.last()),
         scale.at(total.total()),
@@ -182,34 +181,5 @@ public record RunningCurve(
 
   private static int boldWidth(String text) {
     return Lettering.width(text) * 5 / 4;
-  }
-
-  /** Where each date stands; the first month is shown from its first day. */
-  private record Days(LocalDate from, LocalDate to, int start, int end) {
-    static Days of(RunningTotal total, Frame frame) {
-      LocalDate eve = total.first().minusDays(1);
-      LocalDate from = eve.withDayOfMonth(1);
-      LocalDate least = from.plusDays(SHORTEST);
-      LocalDate to = total.last().isAfter(least) ? total.last() : least;
-      return new Days(from, to, frame.left(), frame.end());
-    }
-
-    double exactly(LocalDate date) {
-      long days = ChronoUnit.DAYS.between(from, date);
-      return start + (double) (end - start) * days / ChronoUnit.DAYS.between(from, to);
-    }
-
-    int at(LocalDate date) {
-      return (int) Math.round(exactly(date));
-    }
-
-    /** The days that take up a width; at least 1. */
-    int across(int width) {
-      return Math.max(1, (int) (width * ChronoUnit.DAYS.between(from, to) / (end - start)));
-    }
-
-    double aMonth() {
-      return (double) (end - start) * 30 / ChronoUnit.DAYS.between(from, to);
-    }
   }
 }

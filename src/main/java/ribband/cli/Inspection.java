@@ -3,6 +3,7 @@ package ribband.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import ribband.album.Album;
 import ribband.album.AlbumReader;
@@ -19,10 +20,12 @@ import ribband.stock.Stock;
  * A journal with its words parsed and its pictures looked at, for {@code check} and {@code publish}
  * alike.
  *
- * @param open with what is wrong in words and pictures added
+ * @param open with what is wrong in words, pictures and stock added
+ * @param stock as of the last entry's day
  * @param memories of earlier runs; to be saved by who may write
  */
-record Inspection(OpenJournal open, Album album, PictureProof proof, List<Memory> memories) {
+record Inspection(
+    OpenJournal open, Album album, Stock stock, PictureProof proof, List<Memory> memories) {
   Inspection {
     memories = List.copyOf(memories);
   }
@@ -34,13 +37,16 @@ record Inspection(OpenJournal open, Album album, PictureProof proof, List<Memory
     KeptPictures kept = new KeptPictures(open.journal().folder(), pictures, now);
     Problems problems = new Problems();
     Album album = AlbumReader.read(open.journal(), showing, kept, texts, problems);
-    if (open.errors() == 0) {
-      open.journal()
-          .asOf()
-          .ifPresent(day -> problems.addAll(Stock.of(open.journal(), day).warnings()));
-    }
+    Stock stock = stock(open);
+    problems.addAll(stock.warnings());
     PictureProof proof = new PictureProof(album, kept, PrintRun.onThisMachine());
-    return new Inspection(open.with(problems), album, proof, List.of(pictures, texts));
+    return new Inspection(open.with(problems), album, stock, proof, List.of(pictures, texts));
+  }
+
+  /** Nothing can be reckoned from a journal with errors. */
+  private static Stock stock(OpenJournal open) {
+    LocalDate asOf = open.journal().asOf().orElse(LocalDate.EPOCH);
+    return open.errors() > 0 ? Stock.NONE : Stock.of(open.journal(), asOf);
   }
 
   /** A journal looked at whole, words and pictures too, as {@code check} and figures want it. */
@@ -53,6 +59,6 @@ record Inspection(OpenJournal open, Album album, PictureProof proof, List<Memory
   }
 
   Inspection with(Problems more) {
-    return new Inspection(open.with(more), album, proof, memories);
+    return new Inspection(open.with(more), album, stock, proof, memories);
   }
 }

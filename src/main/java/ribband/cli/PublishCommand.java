@@ -86,7 +86,7 @@ final class PublishCommand implements Callable<Integer> {
       Inspection printed = print(inspection, press);
       requireSound(printed.open());
       Ledger ledger = Ledger.of(open.journal());
-      int pages = Site.draw(printed.album(), ledger, release, press::put);
+      int pages = Site.draw(printed.album(), ledger, printed.stock(), release, press::put);
       Published published = press.finish();
       LastPublish.Made made =
           new LastPublish.Made(

@@ -83,6 +83,10 @@ public final class ShopUnits {
   /** The same in a unit that is kept where it is one of that system's. */
   public static Quantity rounded(Quantity reckoned, Units units, Unit kept) {
     Quantity exact = reckoned.in(kept);
+    // An eighth of a quart is no amount of resin: below one of a unit the smaller one tells more.
+    if (exact.number().compareTo(BigFraction.ONE) < 0 && !exact.isZero()) {
+      return rounded(reckoned, units);
+    }
     if (units == Units.US && TO_METRIC.containsKey(kept.name())) {
       return eighths(exact, kept.name());
     }

@@ -20,17 +20,25 @@ import ribband.ledger.PhaseRow;
 import ribband.ledger.Purchases;
 import ribband.ledger.Records;
 import ribband.ledger.Row;
+import ribband.stock.Stock;
 
 /** All that pages read from: the album and everything reckoned from its journal. */
 record Book(
-    Album album, Ledger ledger, Records records, Purchases purchases, Words words, String release) {
+    Album album,
+    Ledger ledger,
+    Stock stock,
+    Records records,
+    Purchases purchases,
+    Words words,
+    String release) {
 
-  static Book of(Album album, Ledger ledger, String release) {
+  static Book of(Album album, Ledger ledger, Stock stock, String release) {
     Journal journal = album.journal();
     boolean shown = journal.project().site().money() == MoneyShown.SHOWN;
     return new Book(
         album,
         ledger,
+        stock,
         Records.of(ledger),
         Purchases.of(journal),
         new Words(journal.project().currency(), shown),
@@ -39,6 +47,10 @@ record Book(
 
   Journal journal() {
     return album.journal();
+  }
+
+  boolean hasMaterials() {
+    return !stock.shelves().isEmpty();
   }
 
   boolean showsMoney() {

@@ -61,6 +61,9 @@ final class Frames {
     if (book.showsMoney()) {
       nav.add(item(page, "Money", Addresses.MONEY));
     }
+    if (book.hasMaterials()) {
+      nav.add(item(page, "Materials", Addresses.MATERIALS));
+    }
     nav.add(item(page, "Records", Addresses.RECORDS));
     nav.add(item(page, "Pictures", Addresses.PICTURES));
     return nav;

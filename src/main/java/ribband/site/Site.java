@@ -30,6 +30,7 @@ import ribband.measure.Currency;
 import ribband.photo.PictureFacts;
 import ribband.photo.PrintSize;
 import ribband.prose.Crew;
+import ribband.stock.Stock;
 
 /**
  * Draws every page of a site. Entry pages are drawn on all cores; the result does not depend on it.
@@ -47,9 +48,10 @@ public final class Site {
   private static final String RECORDS = "Records";
   private static final String PICTURES = "Pictures";
   private static final String MONEY = "Money";
+  private static final String MATERIALS = "Materials";
 
   /** What pages of one kind are called. */
-  static final Set<String> SHEETS = Set.of(RECORDS, PICTURES, MONEY);
+  static final Set<String> SHEETS = Set.of(RECORDS, PICTURES, MONEY, MATERIALS);
 
   private final Book book;
   private final Templates templates = new Templates();
@@ -77,8 +79,8 @@ public final class Site {
    * @param release the tool and its version, named at the foot of each page
    * @return how many pages were drawn
    */
-  public static int draw(Album album, Ledger ledger, String release, Out out) {
-    return new Site(Book.of(album, ledger, release), out).draw();
+  public static int draw(Album album, Ledger ledger, Stock stock, String release, Out out) {
+    return new Site(Book.of(album, ledger, stock, release), out).draw();
   }
 
   /** Where the texts of a journal's entries will stand. */
@@ -129,6 +131,15 @@ public final class Site {
           MONEY,
           "The running investment: every purchase, by date, phase and supplier.",
           new MoneyPage(book).view());
+      pages++;
+    }
+    if (book.hasMaterials()) {
+      page(
+          Addresses.MATERIALS,
+          "materials",
+          MATERIALS,
+          "What is on the shelf, what is still needed, and how far each purchase went.",
+          new MaterialsPage(book).view());
       pages++;
     }
     return pages;

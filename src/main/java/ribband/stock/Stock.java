@@ -14,6 +14,9 @@ import ribband.problem.Problem;
  * @param warnings of what was used and was not there
  */
 public record Stock(List<Shelf> shelves, List<Problem> warnings) {
+  /** No material at all. */
+  public static final Stock NONE = new Stock(List.of(), List.of());
+
   public Stock {
     shelves = List.copyOf(shelves);
     warnings = List.copyOf(warnings);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ribband.journal.Entry;
 import ribband.journal.Outlay;
 import ribband.journal.Purchase;
 import ribband.measure.Currency;
@@ -20,7 +21,12 @@ import ribband.measure.ShopTalk;
 public record StockWords(ShopTalk shop, Optional<Currency> currency) {
   /** {@code 20 there at the start, used up on 3 March 2026: 14 joints, 6 strakes, 9 nights}. */
   public String kit(Kit kit) {
-    return came(kit) + ", " + rest(kit) + (kit.isOpened() ? ": " + did(kit) : "");
+    return came(kit) + ", " + went(kit);
+  }
+
+  /** What became of it: {@code 6 fl oz left: 1 coat, 2 nights}. */
+  public String went(Kit kit) {
+    return rest(kit) + (kit.isOpened() ? ": " + did(kit) : "");
   }
 
   /** What came, when and for how much. */
@@ -31,12 +37,22 @@ public record StockWords(ShopTalk shop, Optional<Currency> currency) {
             .flatMap(Purchase::amount)
             .map(this::packs)
             .orElseGet(() -> shop.written(kit.amount()));
-    String when = kit.date().map(day -> " on " + Saying.day(day)).orElse("");
     String cost =
         kit.outlay()
             .flatMap(out -> currency.map(c -> " for " + Saying.money(out.amount(), c)))
             .orElse("");
-    return what + " " + kit.from().words() + when + cost;
+    return what + " " + kit.from().words() + when(kit) + cost;
+  }
+
+  private static String when(Kit kit) {
+    LocalDate written = kit.entry().map(Entry::date).orElse(LocalDate.EPOCH);
+    return kit.date()
+        .map(
+            day ->
+                day.isAfter(written)
+                    ? " on " + Saying.day(written) + ", here on " + Saying.day(day)
+                    : " on " + Saying.day(day))
+        .orElse("");
   }
 
   private String rest(Kit kit) {
@@ -46,7 +62,7 @@ public record StockWords(ShopTalk shop, Optional<Currency> currency) {
   }
 
   /** What it went into; nobody may have written that down. */
-  public String did(Kit kit) {
+  private String did(Kit kit) {
     List<String> did = new ArrayList<>();
     if (kit.joints() > 0) {
       did.add(Saying.counted(kit.joints(), "joint", "joints"));

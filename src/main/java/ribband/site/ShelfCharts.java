@@ -1,0 +1,135 @@
+package ribband.site;
+
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import org.apache.commons.numbers.fraction.BigFraction;
+import ribband.chart.Caption;
+import ribband.chart.Chart;
+import ribband.chart.RunningCurve;
+import ribband.chart.ShelfLevel;
+import ribband.chart.Yardstick;
+import ribband.journal.Entry;
+import ribband.measure.Quantity;
+import ribband.measure.Saying;
+import ribband.measure.ShopUnits;
+import ribband.measure.Unit;
+import ribband.stock.Move;
+import ribband.stock.Need;
+import ribband.stock.Shelf;
+import ribband.stock.StockWords;
+
+/** Hands a shelf's moves to its chart, in thousandths of the unit it is shown in. */
+final class ShelfCharts {
+  private static final int PARTS = 1000;
+  private static final int FEWEST_DAYS = 2;
+
+  private final Book book;
+  private final StockWords words;
+
+  ShelfCharts(Book book, StockWords words) {
+    this.book = book;
+    this.words = words;
+  }
+
+  /** The chart of a shelf; none where too little moved to tell anything. */
+  List<Chart<ShelfLevel>> level(Shelf shelf, String id) {
+    Unit unit = unit(shelf);
+    List<ShelfLevel.Day> days = days(shelf, unit);
+    if (shelf.onHand().isEmpty() || days.size() < FEWEST_DAYS) {
+      return List.of();
+    }
+    Caption caption =
+        new Caption(
+            id + "-chart",
+            shelf.material() + " on hand",
+            "The amount on the shelf, level from one day to the next.",
+            summary(shelf));
+    return List.of(
+        ShelfLevel.chart(
+            caption,
+            parts(shelf.sum(Move.Kind.OPENING), unit),
+            days,
+            book.journal().asOf().orElseThrow(),
+            deliveries(shelf),
+            shelf.need().map(Need::neverBelow).filter(q -> !q.isZero()).stream()
+                .map(q -> new RunningCurve.Plan(parts(q, unit), "never below " + words.own(q)))
+                .toList(),
+            yardstick(unit)));
+  }
+
+  private String summary(Shelf shelf) {
+    String reserve =
+        shelf
+            .need()
+            .map(Need::neverBelow)
+            .filter(q -> !q.isZero())
+            .map(q -> ", never to go below " + words.own(q))
+            .orElse("");
+    return "Now " + shelf.amountOnHand().map(words::own).orElseThrow() + reserve + ".";
+  }
+
+  /** The unit that the amount on the shelf is said in. */
+  private Unit unit(Shelf shelf) {
+    return ShopUnits.rounded(
+            Quantity.none(shelf.unit()), book.journal().project().units(), shelf.unit())
+        .unit();
+  }
+
+  private static List<ShelfLevel.Day> days(Shelf shelf, Unit unit) {
+    TreeMap<LocalDate, ShelfLevel.Day> days = new TreeMap<>();
+    for (Move move : shelf.moves()) {
+      if (move.date().isPresent() && move.onHand().isPresent()) {
+        long moved = parts(move.moved(), unit);
+        ShelfLevel.Day day =
+            new ShelfLevel.Day(
+                move.date().get(),
+                move.kind().comes() ? moved : 0,
+                move.kind().comes() ? 0 : moved,
+                parts(move.onHand().get(), unit));
+        days.merge(
+            day.date(),
+            day,
+            (a, b) ->
+                new ShelfLevel.Day(a.date(), a.came() + b.came(), a.went() + b.went(), b.level()));
+      }
+    }
+    return new ArrayList<>(days.values());
+  }
+
+  private List<ShelfLevel.Delivery> deliveries(Shelf shelf) {
+    return shelf.moves().stream()
+        .filter(move -> move.kind() == Move.Kind.BOUGHT)
+        .filter(move -> move.entry().filter(Entry::isPublic).isPresent())
+        .map(
+            move ->
+                new ShelfLevel.Delivery(
+                    move.date().orElseThrow(), words.own(move.amount()) + " came"))
+        .toList();
+  }
+
+  private static long parts(Quantity amount, Unit unit) {
+    return amount
+        .in(unit)
+        .number()
+        .multiply(PARTS)
+        .bigDecimalValue(0, RoundingMode.HALF_UP)
+        .longValueExact();
+  }
+
+  private Yardstick yardstick(Unit unit) {
+    return new Yardstick(
+        "On hand",
+        PARTS,
+        Yardstick.Division.TENTHS,
+        parts -> Saying.quantity(quantity(parts, Unit.PIECES)),
+        parts -> words.own(quantity(parts, unit)),
+        parts -> words.own(quantity(parts, unit)));
+  }
+
+  private static Quantity quantity(long parts, Unit unit) {
+    return new Quantity(BigFraction.of(parts, PARTS), unit);
+  }
+}

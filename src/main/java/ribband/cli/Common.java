@@ -3,6 +3,7 @@ package ribband.cli;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import ribband.measure.Dates;
@@ -53,11 +54,13 @@ final class Common {
 
   /** The day that stands for today. */
   LocalDate today(Clock clock) {
-    if (today == null) {
-      return LocalDate.now(clock);
-    }
+    return givenToday().orElseGet(() -> LocalDate.now(clock));
+  }
+
+  /** The day named to stand for today. */
+  Optional<LocalDate> givenToday() {
     try {
-      return Dates.readDay(today);
+      return today == null ? Optional.empty() : Optional.of(Dates.readDay(today));
     } catch (Unreadable e) {
       throw Refusal.wrongValue("--today", today, e);
     }

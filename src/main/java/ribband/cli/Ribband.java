@@ -44,7 +44,8 @@ final class Ribband {
             .addSubcommand(new CheckCommand(around))
             .addSubcommand(new PublishCommand(around, version()))
             .addSubcommand(new TallyCommand(around))
-            .addSubcommand(new StockCommand(around));
+            .addSubcommand(new StockCommand(around))
+            .addSubcommand(new JointsCommand(around));
     all.getCommandSpec().version(version());
     return all.setOut(around.out())
         .setErr(around.err())

@@ -103,6 +103,7 @@ class FlowTest {
     onlyUser("picocli..", "ribband.cli");
     onlyUser("org.apache.commons.csv..", "ribband.ledger");
     onlyUser("org.apache.commons.text..", "ribband.problem");
+    onlyUser("biweekly..", "ribband.joints");
   }
 
   private static void onlyUser(String library, String... users) {

@@ -1,0 +1,7 @@
+package ribband.joints;
+
+/** Which joints and coats are listed. */
+public enum Which {
+  LIVE,
+  ALL
+}

@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -46,7 +48,7 @@ public final class JointsText {
             + " at "
             + moment(bonds.now(), today)
             + " ("
-            + bonds.project().zone().getId()
+            + zone()
             + ")");
     text.append('\n');
     listed.forEach(this::block);
@@ -65,6 +67,11 @@ public final class JointsText {
     text.append('\n');
     cautions(listed).forEach(caution -> line(caution.words()));
     line(Caution.GOVERNS);
+  }
+
+  private String zone() {
+    ZoneId zone = bonds.project().zone();
+    return zone.equals(ZoneOffset.UTC) ? "UTC" : zone.getId();
   }
 
   private String nothing(List<Bond> listed) {
@@ -127,8 +134,8 @@ public final class JointsText {
             by -> {
               String latest = moment(joint.closeBy().value().orElseThrow(), joint.made().day());
               return by.isZero()
-                  ? when + ", in time: it could be closed until " + latest
-                  : when + ", " + said(by) + " late: it had to be closed by " + latest;
+                  ? when + ", in time: the latest was " + latest
+                  : when + ", " + said(by) + " late: the latest was " + latest;
             })
         .orElse(when + "; whether in time is unknown: " + late.why());
   }

@@ -11,7 +11,7 @@ public enum State {
   OPEN("recoat", "may be coated again"),
   SHUT("sand first", "sand before the next coat"),
   COVERED("covered", "coated over"),
-  UNKNOWN("unknown", "how far it is, is unknown");
+  UNKNOWN("unknown", "unknown how far");
 
   private final String word;
   private final String said;

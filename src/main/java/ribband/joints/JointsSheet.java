@@ -1,7 +1,5 @@
 package ribband.joints;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -13,7 +11,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribband.ledger.Cell;
 import ribband.ledger.Sheet;
-import ribband.measure.Quantity;
 import ribband.measure.ShopTalk;
 import ribband.shop.Adhesive;
 import ribband.shop.Figure;
@@ -44,6 +41,7 @@ public final class JointsSheet {
           "covered_at",
           "full_cure",
           "estimated_use",
+          "estimated_unit",
           "unknown");
 
   private static final DateTimeFormatter ISO =
@@ -91,7 +89,12 @@ public final class JointsSheet {
     cells.add(figure(coat.map(LaidCoat::recoatTo)));
     cells.add(time(coat.flatMap(LaidCoat::coveredAt)));
     cells.add(figure(Optional.of(bond.fullCure())));
-    cells.add(words(made.mixed().map(use -> decimal(use.amount()))));
+    cells.add(
+        made.mixed()
+            .map(EstimatedUse::amount)
+            .<Cell>map(amount -> new Cell.Measured(amount, talk.reckoned(amount)))
+            .orElseGet(Cell.Blank::new));
+    cells.add(words(made.mixed().map(use -> use.amount().unit().name())));
     cells.add(words(unknown(joint, coat, bond)));
     return cells;
   }
@@ -112,13 +115,6 @@ public final class JointsSheet {
             .distinct()
             .collect(Collectors.joining("; "));
     return Optional.of(why).filter(reasons -> !reasons.isEmpty());
-  }
-
-  /** {@code 0.1071 fl oz}: in the unit of the spread, at most 4 places. */
-  private static String decimal(Quantity amount) {
-    BigDecimal number = amount.number().bigDecimalValue(4, RoundingMode.HALF_UP);
-    String figures = number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
-    return figures + " " + amount.unit().name();
   }
 
   private Cell figure(Optional<Figure<Instant>> figure) {

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -119,6 +120,15 @@ class JointsCommandTest {
         The maker's data sheet and local rules govern.
         """,
         joints("--now", "2026-03-14 22:10"));
+  }
+
+  /** The page on the format shows the first block of it. */
+  @Test
+  void theExampleOfThePageIsWhatIsTold() throws IOException {
+    String page = Files.readString(Path.of("docs/journal-format.md"), StandardCharsets.UTF_8);
+    String block = joints("--now", "2026-03-14 22:10").split("\n\n")[1];
+    String example = block.lines().map(line -> "    " + line).collect(Collectors.joining("\n"));
+    assertTrue(page.contains("\n\n" + example + "\n\n"), example);
   }
 
   /** 16 C is 4 C colder than rated: 2^0.4 times as long. */
@@ -259,8 +269,8 @@ class JointsCommandTest {
 
   private static final String CSV =
       """
-      kind,name,entry,adhesive,temperature,temperature_from,state,spread_at,clamped_at,close_by,closed,last_look,soft_until,clamps_off,recoat_from,recoat_to,covered_at,full_cure,estimated_use,unknown
-      joint,Starboard garboard scarf,2026-03-14-garboard,epoxy,61 °F,entry,curing,2026-03-14T20:25:00-05:00,2026-03-14T20:40:00-05:00,2026-03-14T21:56:00-05:00,in time,2026-03-14T22:27:00-05:00,2026-03-14T22:42:00-05:00,2026-03-15T08:54:00-05:00,,,,2026-03-25T13:17:00-05:00,0.1071 fl oz,
+      kind,name,entry,adhesive,temperature,temperature_from,state,spread_at,clamped_at,close_by,closed,last_look,soft_until,clamps_off,recoat_from,recoat_to,covered_at,full_cure,estimated_use,estimated_unit,unknown
+      joint,Starboard garboard scarf,2026-03-14-garboard,epoxy,61 °F,entry,curing,2026-03-14T20:25:00-05:00,2026-03-14T20:40:00-05:00,2026-03-14T21:56:00-05:00,in time,2026-03-14T22:27:00-05:00,2026-03-14T22:42:00-05:00,2026-03-15T08:54:00-05:00,,,,2026-03-25T13:17:00-05:00,0.1071,fl oz,
       """;
 
   @Test
@@ -269,7 +279,7 @@ class JointsCommandTest {
     assertEquals(
         """
         [
-          {"kind": "joint", "name": "Starboard garboard scarf", "entry": "2026-03-14-garboard", "adhesive": "epoxy", "temperature": "61 °F", "temperature_from": "entry", "state": "curing", "spread_at": "2026-03-14T20:25:00-05:00", "clamped_at": "2026-03-14T20:40:00-05:00", "close_by": "2026-03-14T21:56:00-05:00", "closed": "in time", "last_look": "2026-03-14T22:27:00-05:00", "soft_until": "2026-03-14T22:42:00-05:00", "clamps_off": "2026-03-15T08:54:00-05:00", "recoat_from": null, "recoat_to": null, "covered_at": null, "full_cure": "2026-03-25T13:17:00-05:00", "estimated_use": "0.1071 fl oz", "unknown": null}
+          {"kind": "joint", "name": "Starboard garboard scarf", "entry": "2026-03-14-garboard", "adhesive": "epoxy", "temperature": "61 °F", "temperature_from": "entry", "state": "curing", "spread_at": "2026-03-14T20:25:00-05:00", "clamped_at": "2026-03-14T20:40:00-05:00", "close_by": "2026-03-14T21:56:00-05:00", "closed": "in time", "last_look": "2026-03-14T22:27:00-05:00", "soft_until": "2026-03-14T22:42:00-05:00", "clamps_off": "2026-03-15T08:54:00-05:00", "recoat_from": null, "recoat_to": null, "covered_at": null, "full_cure": "2026-03-25T13:17:00-05:00", "estimated_use": 0.1071, "estimated_unit": "fl oz", "unknown": null}
         ]
         """,
         joints("--format", "json", "--now", "2026-03-24 00:00"));

@@ -110,7 +110,8 @@ class BondsTest {
                 Map.entry("soft_until", "2026-03-14T22:42:00-05:00"),
                 Map.entry("clamps_off", "2026-03-15T08:54:00-05:00"),
                 Map.entry("full_cure", "2026-03-25T13:17:00-05:00"),
-                Map.entry("estimated_use", "0.1071 fl oz"))),
+                Map.entry("estimated_use", "0.1071"),
+                Map.entry("estimated_unit", "fl oz"))),
         only(
             "2026-03-14-scarf",
             """
@@ -248,7 +249,7 @@ class BondsTest {
     assertEquals("2026-03-15T01:15:00-05:00", coat.get("recoat_from"));
     assertEquals("2026-03-16T05:49:00-05:00", coat.get("recoat_to"));
     assertEquals("2026-03-24T09:47:00-05:00", coat.get("full_cure"));
-    assertEquals("2 fl oz", coat.get("estimated_use"));
+    assertEquals("2 fl oz", coat.get("estimated_use") + " " + coat.get("estimated_unit"));
   }
 
   @Test

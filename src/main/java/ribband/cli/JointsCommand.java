@@ -33,10 +33,10 @@ import ribband.problem.OneLine;
       "The maker's data sheet and local rules govern."
     },
     footer = {
-      "  ribband joints                         what is soft, in clamps, curing, to be coated",
-      "  ribband joints --calendar joints.ics   with alarms, for any calendar program",
+      "  ribband joints                            what is still soft, held or curing",
+      "  ribband joints --calendar joints.ics      alarms for any calendar program",
       "  ribband joints --now \"2026-03-14 22:10\"   as it was at that moment",
-      "  ribband joints --all --format csv      every joint and coat, for a spreadsheet"
+      "  ribband joints --all --format csv         every one, for a spreadsheet"
     })
 final class JointsCommand implements Callable<Integer> {
   private final Surroundings around;

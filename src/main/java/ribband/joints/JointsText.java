@@ -187,11 +187,12 @@ public final class JointsText {
   }
 
   private void row(String label, Bond bond, Figure<Instant> figure, String before) {
+    boolean isLive = bond.isLive(bonds.now());
     row(
         label,
         figure
             .value()
-            .map(at -> before + moment(at, bond.made().day()) + ahead(at))
+            .map(at -> before + moment(at, bond.made().day()) + (isLive ? ahead(at) : ""))
             .orElse("unknown: " + figure.why()));
   }
 

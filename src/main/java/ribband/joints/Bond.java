@@ -22,6 +22,6 @@ public sealed interface Bond permits GluedJoint, LaidCoat {
   /** Whether there is anything left to wait for. */
   boolean isLive(Instant now);
 
-  /** What it calls for, by time; what is unknown is left out. */
+  /** What it calls for, in no order; what is unknown is left out. */
   List<Due> dues();
 }

@@ -3,7 +3,6 @@ package ribband.joints;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import ribband.shop.Figure;
@@ -80,7 +79,6 @@ public record GluedJoint(
     lastLook.value().ifPresent(at -> dues.add(new Due(Due.Kind.LAST_LOOK, at, this)));
     clampsOff.value().ifPresent(at -> dues.add(new Due(Due.Kind.CLAMPS_OFF, at, this)));
     fullCure.value().ifPresent(at -> dues.add(new Due(Due.Kind.FULL_CURE, at, this)));
-    dues.sort(Comparator.comparing(Due::at));
     return List.copyOf(dues);
   }
 }

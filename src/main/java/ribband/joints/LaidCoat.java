@@ -79,7 +79,6 @@ public record LaidCoat(
       recoatTo.value().ifPresent(at -> dues.add(new Due(Due.Kind.RECOAT_TO, at, this)));
       fullCure.value().ifPresent(at -> dues.add(new Due(Due.Kind.FULL_CURE, at, this)));
     }
-    dues.sort(Comparator.comparing(Due::at));
     return List.copyOf(dues);
   }
 }

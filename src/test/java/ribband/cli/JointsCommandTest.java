@@ -146,19 +146,7 @@ class JointsCommandTest {
   }
 
   @Test
-  void nothingLiveSaysSoAndHowToSeeAll() throws IOException {
-    assertEquals(
-        """
-        Dunlin, joints and coats on 1 June 2026 at 15:00 (America/Chicago)
-
-        Nothing is soft, in clamps or curing, and no coat waits for the next one; see
-        all with: ribband joints --all
-        """,
-        joints());
-    assertTrue(
-        joints("--all")
-            .contains(
-                "\n\nNothing is soft, in clamps or curing, and no coat waits for the next one.\n"));
+  void withoutATimeZoneTimesAreInUtc() throws IOException {
     assertEquals(
         """
         Dory, joints and coats on 1 June 2026 at 20:00 (UTC)

@@ -337,6 +337,28 @@ class BondsTest {
             .noneMatch(due -> due.of().made().name().equals("Hull inside")));
   }
 
+  /** By their times, whatever the order they are written in; without one it is their night's. */
+  @Test
+  void coatsFollowEachOtherByTheirTimes() throws IOException {
+    Journals.read(
+        folder,
+        PROJECT,
+        "2026-05-14",
+        """
+        coats:
+          - {what: Deck, adhesive: epoxy, at: 20:00}
+          - {what: Deck, adhesive: epoxy, at: 12:00}""");
+    Journals.entry(folder, "2026-05-16", "coats: [{what: Deck, adhesive: epoxy}]");
+    Journal journal = Journals.read(folder);
+    assertEquals(
+        List.of("2026-05-16T00:00:00-05:00", "2026-05-14T20:00:00-05:00"),
+        rows(journal, "2026-05-16T09:00", Which.ALL).stream()
+            .filter(row -> row.containsKey("covered_at"))
+            .map(row -> row.get("covered_at"))
+            .toList());
+    assertEquals(List.of("Deck unknown"), states(journal, "2026-05-16T09:00"));
+  }
+
   /** Private entries are the builder's own, too; those of tomorrow do not count yet. */
   @Test
   void privateEntriesCountAndThoseOfTomorrowDoNot() throws IOException {

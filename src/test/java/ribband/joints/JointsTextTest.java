@@ -249,6 +249,64 @@ class JointsTextTest {
     assertTrue(told.contains("\nNext: nothing that is known.\n"), told);
   }
 
+  @Test
+  void nothingLiveSaysSoAndHowToSeeAll() throws IOException {
+    Journals.read(
+        folder, SKIFF, "2026-03-14", "joints: [{name: Keel, adhesive: glue, clamped at: 20:00}]");
+    assertEquals(
+        """
+        Dunlin, joints and coats on 15 March 2026 at 08:00 (America/Chicago)
+
+        Nothing is soft, in clamps or curing, and no coat waits for the next one; see
+        all with: ribband joints --all
+        """,
+        told("2026-03-15T08:00", Which.LIVE));
+    assertEquals(
+        """
+        Dunlin, joints and coats on 15 March 2026 at 08:00 (America/Chicago)
+
+        Keel: curing
+          glued        14 March 2026, glue, as rated
+          closed       20:00; whether in time is unknown: glue has no "open time" in
+                       project.yaml
+          last look    unknown: glue has no "soft for" in project.yaml
+          soft until   unknown: glue has no "soft for" in project.yaml
+          clamps off   21:00
+          full cure    unknown: glue has no "full cure" in project.yaml
+
+        Nothing is soft, in clamps or curing, and no coat waits for the next one.
+
+        Resin and hardener irritate, and skin can become allergic to them for good: wear
+        laminate or thick nitrile gloves, and never clean skin with solvent.
+        The maker's data sheet and local rules govern.
+        """,
+        told("2026-03-15T08:00", Which.ALL));
+    assertEquals(
+        """
+        Dunlin, joints and coats on 13 March 2026 at 08:00 (America/Chicago)
+
+        No joint and no coat is written down yet.
+        """,
+        told("2026-03-13T08:00", Which.ALL));
+  }
+
+  /** From two days on the hours do not matter. */
+  @Test
+  void aWaitOfDaysIsToldInDays() throws IOException {
+    Journals.read(
+        folder, SKIFF, "2026-04-14", "joints: [{name: Keel, adhesive: epoxy, clamped at: 20:00}]");
+    assertTrue(
+        told("2026-04-14T20:00", Which.LIVE)
+            .contains("full cure    20:00 on 21 April 2026, in 7 days\n"));
+    assertTrue(
+        told("2026-04-19T20:00", Which.LIVE)
+            .contains("full cure    20:00 on 21 April 2026, in 2 days\n"));
+    String told = told("2026-04-19T20:01", Which.LIVE);
+    assertTrue(told.contains("full cure    20:00 on 21 April 2026, in 47 h 59 min\n"), told);
+    assertTrue(told.contains("  glued        14 April 2026, epoxy, as rated at 72 °F\n"), told);
+    assertTrue(told("2026-04-14T19:59", Which.LIVE).contains("\nKeel: still ahead\n"));
+  }
+
   /** Marks that steer a terminal are shown, not obeyed; a word too long for a line is cut. */
   @Test
   void oddNamesDoNoHarm() throws IOException {

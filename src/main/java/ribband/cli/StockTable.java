@@ -17,6 +17,7 @@ import ribband.measure.Quantity;
 import ribband.measure.Saying;
 import ribband.measure.ShopTalk;
 import ribband.problem.OneLine;
+import ribband.problem.Paragraph;
 import ribband.stock.Move;
 import ribband.stock.Move.Kind;
 import ribband.stock.Shelf;
@@ -57,7 +58,7 @@ final class StockTable {
       out.println();
       out.println("What is still needed");
       for (Shelf shelf : asked) {
-        Paragraph.print(name(shelf) + ": " + words.need(shelf, asOf), out);
+        sentence(name(shelf) + ": " + words.need(shelf, asOf));
       }
     }
   }
@@ -103,9 +104,11 @@ final class StockTable {
           .onOrder()
           .forEach(
               o ->
-                  Paragraph.print(
-                      "on order: " + words.own(o.amount()) + ", here on " + Saying.day(o.arrives()),
-                      out));
+                  sentence(
+                      "on order: "
+                          + words.own(o.amount())
+                          + ", here on "
+                          + Saying.day(o.arrives())));
     }
   }
 
@@ -128,9 +131,9 @@ final class StockTable {
     for (Shelf shelf : shelves) {
       heading(shelf, shelves);
       if (shelf.kits().isEmpty()) {
-        Paragraph.print("nothing was ever bought or counted", out);
+        sentence("nothing was ever bought or counted");
       }
-      shelf.kits().forEach(kit -> Paragraph.print(words.kit(kit), out));
+      shelf.kits().forEach(kit -> sentence(words.kit(kit)));
     }
   }
 
@@ -148,7 +151,7 @@ final class StockTable {
                   rate.measures().stream().map(this::measure).toList()),
               out);
         }
-        Paragraph.print(words.spread(rate), out);
+        sentence(words.spread(rate));
         out.println();
       }
     }
@@ -160,6 +163,10 @@ final class StockTable {
         new Measured(measure.area(), shop.reckoned(measure.area())),
         amount(measure.amount()),
         Words.of(shop.spread(measure.spread())));
+  }
+
+  private void sentence(String text) {
+    out.print(Paragraph.of("  ", 4, text));
   }
 
   private void heading(Shelf shelf, List<Shelf> shelves) {

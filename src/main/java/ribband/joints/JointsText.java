@@ -15,6 +15,7 @@ import java.util.function.Function;
 import ribband.measure.Saying;
 import ribband.measure.ShopTalk;
 import ribband.measure.Span;
+import ribband.problem.Paragraph;
 import ribband.shop.Adhesive;
 import ribband.shop.Caution;
 import ribband.shop.Figure;

@@ -1,9 +1,7 @@
-package ribband.joints;
-
-import ribband.problem.OneLine;
+package ribband.problem;
 
 /** Lines of words for a terminal, none longer than 80 characters. */
-final class Paragraph {
+public final class Paragraph {
   private static final int WIDTH = 80;
 
   private Paragraph() {}
@@ -15,7 +13,7 @@ final class Paragraph {
    * @param indent before the others, in spaces
    * @return with a line end
    */
-  static String of(String head, int indent, String words) {
+  public static String of(String head, int indent, String words) {
     StringBuilder text = new StringBuilder();
     StringBuilder line = new StringBuilder(head);
     boolean isFresh = true;

@@ -26,9 +26,7 @@ final class Failures {
   /** Tells what happened; the exit code of it. */
   int tell(Throwable failure, List<String> arguments) {
     if (failure instanceof Refusal refusal) {
-      if (!refusal.getMessage().isEmpty()) {
-        line(refusal.getMessage());
-      }
+      refusal.lines().forEach(this::line);
       return refusal.exitCode();
     }
     for (Throwable cause = failure; cause != null; cause = cause.getCause()) {

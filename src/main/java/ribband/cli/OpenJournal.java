@@ -7,7 +7,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import ribband.journal.Journal;
 import ribband.journal.JournalFolder;
 import ribband.journal.JournalReader;
@@ -78,8 +80,12 @@ record OpenJournal(Journal journal, int entries, Path output, List<Problem> prob
    */
   static Found find(Surroundings around, Optional<String> folder, Optional<String> output) {
     Path root = folder.isPresent() ? named(around, folder.get()) : nearest(around);
-    Path site = output.map(around::path).orElse(root.resolve(DEFAULT_OUTPUT));
-    return new Found(root, site);
+    return new Found(root, output.map(around::path).orElse(root.resolve(DEFAULT_OUTPUT)));
+  }
+
+  /** The nearest journal upward, for what can do without one. */
+  static Optional<Found> findNearest(Surroundings around) {
+    return nearestUpward(around).map(root -> new Found(root, root.resolve(DEFAULT_OUTPUT)));
   }
 
   /** Finds and reads a journal whose site is of no concern. */
@@ -116,14 +122,18 @@ record OpenJournal(Journal journal, int entries, Path output, List<Problem> prob
   }
 
   private static Path nearest(Surroundings around) {
-    for (Path folder = around.here(); folder != null; folder = folder.getParent()) {
-      if (holdsProject(folder)) {
-        return folder;
-      }
-    }
-    throw Refusal.wrongUsage(
-        "no project.yaml lies here or in a folder above; name the journal's folder, or begin one"
-            + " with: ribband lay my-boat");
+    return nearestUpward(around)
+        .orElseThrow(
+            () ->
+                Refusal.wrongUsage(
+                    "no project.yaml lies here or in a folder above; name the journal's folder, or"
+                        + " begin one with: ribband lay my-boat"));
+  }
+
+  private static Optional<Path> nearestUpward(Surroundings around) {
+    return Stream.iterate(around.here(), Objects::nonNull, Path::getParent)
+        .filter(OpenJournal::holdsProject)
+        .findFirst();
   }
 
   private static boolean holdsProject(Path folder) {

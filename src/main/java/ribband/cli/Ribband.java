@@ -45,6 +45,8 @@ final class Ribband {
             .addSubcommand(new PublishCommand(around, version()))
             .addSubcommand(new TallyCommand(around))
             .addSubcommand(new StockCommand(around))
+            .addSubcommand(new MixCommand(around))
+            .addSubcommand(new BoardsCommand(around))
             .addSubcommand(new JointsCommand(around));
     all.getCommandSpec().version(version());
     return all.setOut(around.out())

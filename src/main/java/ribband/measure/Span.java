@@ -63,6 +63,16 @@ public record Span(long seconds) implements Comparable<Span> {
         .longValue();
   }
 
+  /** As a deadline: to the minute before, a minute at least. */
+  public Span minutesBefore() {
+    return new Span(Math.max(60, Math.floorDiv(seconds, 60L) * 60));
+  }
+
+  /** As a wait: to the minute after. */
+  public Span minutesAfter() {
+    return new Span(-Math.floorDiv(-seconds, 60L) * 60);
+  }
+
   @Override
   public int compareTo(Span other) {
     return Long.compare(seconds, other.seconds);

@@ -11,11 +11,9 @@ import ribband.measure.Unit;
  * @param count 1 or more
  * @param each the same for all, exact
  */
-public record Batches(int count, Quantity each) {
+public record Batches(long count, Quantity each) {
   /** A fluid ounce takes two minutes to mix and spread: common practice, no source. */
   private static final long SECONDS_A_FLUID_OUNCE = 120;
-
-  private static final int MOST = 10_000;
 
   /**
    * How long a volume takes to spread, where nobody says.
@@ -23,8 +21,7 @@ public record Batches(int count, Quantity each) {
    * @return to the second, 1 second at least
    */
   public static Span assumedTime(Quantity volume) {
-    Quantity ounce = Quantity.none(Unit.of("fl oz")).plus(volume);
-    long seconds = ounce.number().multiply(SECONDS_A_FLUID_OUNCE).longValue();
+    long seconds = volume.in(Unit.of("fl oz")).number().multiply(SECONDS_A_FLUID_OUNCE).longValue();
     return new Span(Math.max(1, seconds));
   }
 
@@ -35,8 +32,7 @@ public record Batches(int count, Quantity each) {
    * @param potLife in the cup, at the temperature of the shop
    */
   public static Batches of(Quantity total, Span takes, Span potLife) {
-    long count = Math.max(1, -Math.floorDiv(-takes.seconds(), potLife.seconds()));
-    int cups = (int) Math.min(MOST, count);
-    return new Batches(cups, total.times(BigFraction.of(1, cups)));
+    long count = -Math.floorDiv(-takes.seconds(), potLife.seconds());
+    return new Batches(count, total.times(BigFraction.of(1).divide(count)));
   }
 }

@@ -20,6 +20,12 @@ public record Board(Optional<Quantity> thickness, Quantity width, Quantity lengt
   /** Rough hardwood is named in quarters of an inch: 4/4 is 1 in, 8/4 is 2 in. */
   private static final Pattern QUARTERS = Pattern.compile("([1-9][0-9]?)/4");
 
+  private static final Quantity LEAST = new Quantity(BigFraction.of(1, 10), Unit.of("mm"));
+  private static final Quantity LONGEST = new Quantity(BigFraction.of(100), Unit.of("m"));
+
+  /** What stands for a thickness that is not said. */
+  private static final Quantity INCH = new Quantity(BigFraction.ONE, Unit.of("in"));
+
   private static final String WRITE =
       "write its width and length, as 6 in x 12 ft, with its thickness in front where it matters,"
           + " as 1 in x 6 in x 12 ft or 5/4 x 6 in x 12 ft";
@@ -53,10 +59,18 @@ public record Board(Optional<Quantity> thickness, Quantity width, Quantity lengt
           "has a side that is " + side.unit().dimension().words() + ", and a length belongs there",
           WRITE);
     }
-    if (side.isZero()) {
+    if (LEAST.isMoreThan(side)) {
       throw new Unreadable("has a side of nothing", WRITE);
     }
+    if (side.isMoreThan(LONGEST)) {
+      throw new Unreadable("is longer than any board", WRITE);
+    }
     return side;
+  }
+
+  /** Its thickness, 1 in where none is said. */
+  public Quantity thick() {
+    return thickness.orElse(INCH);
   }
 
   /**
@@ -65,16 +79,22 @@ public record Board(Optional<Quantity> thickness, Quantity width, Quantity lengt
    * @return exact; of a board 1 in thick where its thickness is not said
    */
   public Quantity boardFeet() {
-    BigFraction inches =
-        thickness
-            .map(t -> inches(t))
-            .orElse(BigFraction.ONE)
-            .multiply(inches(width))
-            .multiply(inches(length));
-    return new Quantity(inches.divide(144), Unit.of("bf"));
+    return boardFeet(thick());
   }
 
-  static BigFraction inches(Quantity length) {
+  /**
+   * What is billed of stock thinner than an inch: as if it were one. Common practice, no source.
+   */
+  public Optional<Quantity> billedAsInch() {
+    return INCH.isMoreThan(thick()) ? Optional.of(boardFeet(INCH)) : Optional.empty();
+  }
+
+  private Quantity boardFeet(Quantity thick) {
+    BigFraction cubicInches = inches(thick).multiply(inches(width)).multiply(inches(length));
+    return new Quantity(cubicInches.divide(144), Unit.of("bf"));
+  }
+
+  private static BigFraction inches(Quantity length) {
     return length.in(Unit.of("in")).number();
   }
 }

@@ -43,6 +43,11 @@ public record Cure(Optional<Temperature> ratedAt, Optional<Temperature> coldest)
     return warmth.map(w -> lasts(rated, w)).orElse(Figure.of(rated));
   }
 
+  /** Why no time is promised somewhere along the way; empty where the rule holds all through. */
+  public Optional<String> refusal(Warmth warmth) {
+    return warmth.stays().stream().flatMap(stay -> refusal(stay.at()).stream()).findFirst();
+  }
+
   private Figure<Span> lasts(Span rated, Warmth warmth) {
     // Elapsed seconds of a rule of thumb; neither hours worked nor money. StrictMath gives the same
     // bits on every machine.

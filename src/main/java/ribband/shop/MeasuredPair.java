@@ -38,7 +38,7 @@ public record MeasuredPair(Quantity first, Quantity second) {
     }
     return pairs.stream()
         .min(
-            Comparator.comparing((MeasuredPair pair) -> pair.ratio().subtract(ratio).abs())
+            Comparator.comparing((MeasuredPair pair) -> pair.off(ratio))
                 .thenComparing(pair -> pair.total().over(step).subtract(total).abs())
                 .thenComparing(
                     Comparator.comparing((MeasuredPair pair) -> pair.total().over(step))
@@ -67,8 +67,10 @@ public record MeasuredPair(Quantity first, Quantity second) {
     return split.first().plus(split.second()).times(BigFraction.of(FEWEST_STEPS).divide(smaller));
   }
 
-  private BigFraction ratio() {
-    return first.over(second);
+  /** How many times the ratio is too large or too small; 1 where it is right. */
+  private BigFraction off(BigFraction ratio) {
+    BigFraction times = first.over(second).divide(ratio);
+    return times.compareTo(BigFraction.ONE) < 0 ? times.reciprocal() : times;
   }
 
   public Quantity total() {

@@ -1,0 +1,212 @@
+package ribband.cli;
+
+import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import ribband.cli.NeedOptions.Need;
+import ribband.measure.Quantity;
+import ribband.measure.Saying;
+import ribband.measure.ShopTalk;
+import ribband.measure.Span;
+import ribband.measure.Temperature;
+import ribband.measure.Temperature.Scale;
+import ribband.measure.Units;
+import ribband.measure.Warmth;
+import ribband.problem.Paragraph;
+import ribband.shop.Adhesive;
+import ribband.shop.Batches;
+import ribband.shop.Caution;
+import ribband.shop.Figure;
+import ribband.shop.MeasuredPair;
+import ribband.shop.MixPlan;
+import ribband.shop.MixPlan.Measured;
+
+/** Tells a mix to the builder at the bench. */
+final class MixTable {
+  private static final int LABEL = 16;
+
+  /** Below it a shop is heated: common practice, no source. */
+  private static final BigDecimal COLD = BigDecimal.valueOf(60);
+
+  private final MixPlan plan;
+  private final Adhesive adhesive;
+  private final Optional<Warmth> warmth;
+  private final ShopTalk shop;
+  private final MixWarnings warnings;
+  private final PrintWriter out;
+
+  MixTable(MixPlan plan, Adhesive adhesive, Optional<Warmth> warmth, Units units, PrintWriter out) {
+    this.plan = plan;
+    this.adhesive = adhesive;
+    this.warmth = warmth;
+    this.shop = new ShopTalk(units);
+    this.warnings = new MixWarnings(plan, shop);
+    this.out = out;
+  }
+
+  /**
+   * Tells all of it.
+   *
+   * @param timed whether the builder said how long spreading takes
+   */
+  void tell(Need need, boolean timed) {
+    String name = adhesive.name();
+    paragraph((name.isEmpty() ? "Mix" : "Mix " + name) + " for " + need.what());
+    out.println();
+    amounts();
+    out.println();
+    row("temperature", temperature());
+    cups(timed);
+    out.println();
+    times();
+    out.println();
+    if (!need.granted().isEmpty()) {
+      paragraph(need.granted());
+    }
+    cautions().forEach(caution -> paragraph(caution.words()));
+    paragraph(Caution.GOVERNS);
+  }
+
+  private void amounts() {
+    row("needed", both(plan.volume(), plan.weight(), m -> Optional.of(shop.reckoned(m.needed()))));
+    Optional<MeasuredPair> volume = plan.volume().flatMap(Measured::parts);
+    Optional<MeasuredPair> weight = plan.weight().flatMap(Measured::parts);
+    if (volume.isEmpty() && weight.isEmpty()) {
+      row("part A, part B", "unknown: " + whyNotParted());
+      return;
+    }
+    String each = count() > 1 ? ", in each batch" : "";
+    row("part A, resin", both(volume, weight, p -> said(p.first())) + each);
+    row("part B, hardener", both(volume, weight, p -> said(p.second())) + each);
+    row("together", both(volume, weight, p -> said(p.total())) + each);
+    if (weight.isEmpty()) {
+      row("by weight", "unknown: the densities of its parts are not given");
+    }
+    if (volume.isEmpty()) {
+      row("by volume", "unknown: the densities of its parts are not given");
+    }
+    warnings.tooLittle().ifPresent(words -> row("too little", words));
+  }
+
+  private String whyNotParted() {
+    return adhesive.mix().isEmpty()
+        ? "nothing says how it is mixed"
+        : "the amount is known by one measure and the mix by the other, and the densities of its"
+            + " parts are not given";
+  }
+
+  private static Optional<String> said(Quantity measured) {
+    return Optional.of(Saying.quantity(measured));
+  }
+
+  private static <T> String both(
+      Optional<T> volume, Optional<T> weight, Function<T, Optional<String>> said) {
+    return Stream.of(volume, weight)
+        .flatMap(measure -> measure.flatMap(said).stream())
+        .collect(Collectors.joining(", or "));
+  }
+
+  private long count() {
+    return plan.batches().value().map(Batches::count).orElse(1L);
+  }
+
+  /** Times are those of the data sheet where nobody says how warm it is. */
+  private String temperature() {
+    if (warmth.isEmpty()) {
+      return adhesive
+          .ratedAt()
+          .map(shop::temperature)
+          .map(at -> "not said: the times below hold at " + at)
+          .orElse("not said: the times below are as given");
+    }
+    return shop.warmth(warmth.get()) + "; " + plan.cold().orElseGet(this::reckoned);
+  }
+
+  private String reckoned() {
+    return adhesive
+        .ratedAt()
+        .map(shop::temperature)
+        .map(at -> "the times are reckoned from those at " + at)
+        .orElse("nothing says what the times are rated at, so they stay as given");
+  }
+
+  private void cups(boolean timed) {
+    row("in the cup", told(plan.cup(), "at most "));
+    String assumed = timed ? "" : ", at 2 minutes a fluid ounce (assumed, common practice)";
+    row("to spread it", told(plan.takes(), "") + (isKnown(plan.takes()) ? assumed : ""));
+    row(
+        "batches",
+        plan.batches()
+            .value()
+            .map(cups -> warnings.outlasts().orElse("one"))
+            .orElseGet(() -> unknown(plan.batches())));
+    warnings.tooFine().ifPresent(words -> row("too little", words));
+    if (isKnown(plan.cup())) {
+      row("", "A deep or full cup sets sooner than the rule says: spread it out at once.");
+    }
+  }
+
+  private void times() {
+    row("close the joint", told(plan.close(), "within ", " of spreading"));
+    row("stays soft", told(plan.soft(), "", " after spreading"));
+    row(
+        "last look",
+        isKnown(plan.soft())
+            ? plan.lastLook()
+                .map(span -> Saying.span(span) + " after spreading")
+                .orElse("at once, it sets within a quarter of an hour")
+            : unknown(plan.soft()));
+    row("clamps off", told(plan.clampsOff(), "", " after closing, not yet fully cured"));
+  }
+
+  private static boolean isKnown(Figure<Span> figure) {
+    return figure.value().isPresent();
+  }
+
+  private String told(Figure<Span> figure, String before) {
+    return told(figure, before, "");
+  }
+
+  private String told(Figure<Span> figure, String before, String after) {
+    return figure
+        .value()
+        .map(span -> before + Saying.span(span) + after)
+        .orElseGet(() -> unknown(figure));
+  }
+
+  /** The temperature's reason stands beside the temperature. */
+  private String unknown(Figure<?> figure) {
+    boolean isTold = plan.cold().filter(figure.why()::equals).isPresent();
+    return isTold ? "unknown at this temperature" : "unknown: " + figure.why();
+  }
+
+  private void row(String label, String words) {
+    String head = "  " + label + " ".repeat(LABEL - label.length()) + "  ";
+    out.print(Paragraph.of(head, head.length(), words));
+  }
+
+  private void paragraph(String words) {
+    out.print(Paragraph.of("", 0, words));
+  }
+
+  /** A coating that is not mixed is thinned and cleaned with solvent. */
+  private Set<Caution> cautions() {
+    Set<Caution> cautions = EnumSet.of(Caution.RESIN, Caution.CUP);
+    if (adhesive.mix().isEmpty()) {
+      cautions.add(Caution.SOLVENT);
+    }
+    if (warmth.stream().flatMap(w -> w.stays().stream()).anyMatch(s -> isCold(s.at()))) {
+      cautions.add(Caution.HEAT);
+    }
+    return cautions;
+  }
+
+  private static boolean isCold(Temperature at) {
+    return at.in(Scale.F).degrees().compareTo(COLD) < 0;
+  }
+}

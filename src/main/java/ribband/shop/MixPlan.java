@@ -1,0 +1,194 @@
+package ribband.shop;
+
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import ribband.measure.Dimension;
+import ribband.measure.Quantity;
+import ribband.measure.Span;
+import ribband.measure.Unit;
+import ribband.measure.Units;
+import ribband.measure.Warmth;
+
+/**
+ * What to mix tonight, in how many cups, and how long each step may take. Deadlines are told at the
+ * minute before, waits at the minute after.
+ *
+ * @param cold why no time is promised; empty where the rule for temperatures holds
+ * @param needed exact, a volume or a weight
+ * @param smallest the smallest sensible batch; empty where the ratio is not known
+ * @param total what to mix in all: the need, or the smallest sensible batch where that is more
+ * @param volume by volume; empty where only the weight is known
+ * @param weight by weight; empty where densities are not known
+ * @param takes to spread all of it
+ * @param cup how long one batch may stay in its cup
+ * @param batches unknown where either of the two is
+ * @param close from spreading to closing the joint
+ * @param soft how long the joint can be moved
+ * @param lastLook after so long, a quarter of an hour before it sets; empty where that is at once,
+ *     or where it is unknown how long it stays soft
+ * @param clampsOff after so long
+ */
+public record MixPlan(
+    Optional<String> cold,
+    Quantity needed,
+    Optional<Quantity> smallest,
+    Quantity total,
+    Optional<Measured> volume,
+    Optional<Measured> weight,
+    Figure<Span> takes,
+    Figure<Span> cup,
+    Figure<Batches> batches,
+    Figure<Span> close,
+    Figure<Span> soft,
+    Optional<Span> lastLook,
+    Figure<Span> clampsOff) {
+  private static final long LOOK_BEFORE = 15 * 60;
+
+  /**
+   * An amount by one measure.
+   *
+   * @param needed in all, exact
+   * @param all what to mix in all, exact
+   * @param parts of one cup as the shop can measure them; empty where the ratio is not known
+   */
+  public record Measured(Quantity needed, Quantity all, Optional<MeasuredPair> parts) {}
+
+  /**
+   * The finest steps that the shop can measure.
+   *
+   * @param volume a volume
+   * @param weight a weight
+   */
+  public record Steps(Quantity volume, Quantity weight) {
+    private static final Steps US =
+        new Steps(
+            new Quantity(BigFraction.of(1, 8), Unit.of("fl oz")),
+            new Quantity(BigFraction.of(1, 10), Unit.of("oz")));
+    private static final Steps METRIC =
+        new Steps(
+            new Quantity(BigFraction.ONE, Unit.of("ml")),
+            new Quantity(BigFraction.ONE, Unit.of("g")));
+
+    /** What cups and scales of that system are marked in. */
+    public static Steps usual(Units units) {
+      return units == Units.US ? US : METRIC;
+    }
+
+    /** These, but for the measure that a step is of. */
+    public Steps with(Quantity step) {
+      return step.unit().dimension() == Dimension.VOLUME
+          ? new Steps(step, weight)
+          : new Steps(volume, step);
+    }
+
+    private Quantity of(Dimension measure) {
+      return measure == Dimension.VOLUME ? volume : weight;
+    }
+  }
+
+  /**
+   * Plans a mix.
+   *
+   * @param needed a volume or a weight, more than 0
+   * @param warmth unknown, the times are those of the data sheet
+   * @param takes to spread all of it; empty where nobody said
+   */
+  public static MixPlan of(
+      Adhesive adhesive,
+      Quantity needed,
+      Optional<Warmth> warmth,
+      Optional<Span> takes,
+      Steps steps) {
+    TwoParts parts = TwoParts.of(adhesive);
+    Optional<Quantity> smallest = smallest(needed, parts, steps);
+    Quantity total = smallest.filter(s -> s.isMoreThan(needed)).orElse(needed);
+    Times times = new Times(adhesive, warmth);
+    Figure<Span> cup = times.deadline(adhesive.potLife(), "pot life");
+    Figure<Span> spreading =
+        takes
+            .map(Figure::of)
+            .orElseGet(
+                () ->
+                    Figure.of(
+                        parts.measuredBy(Dimension.VOLUME, total).map(Batches::assumedTime),
+                        "nobody says how long spreading takes, and it is known by weight alone"))
+            .map(Span::minutesAfter);
+    Figure<Batches> batches =
+        cup.flatMap(life -> spreading.map(time -> Batches.of(total, time, life)));
+    BigFraction share =
+        batches.value().map(b -> BigFraction.ONE.divide(b.count())).orElse(BigFraction.ONE);
+    Figure<Span> soft = times.deadline(adhesive.softFor(), "soft for");
+    return new MixPlan(
+        warmth.flatMap(Cure.of(adhesive)::refusal),
+        needed,
+        smallest,
+        total,
+        measured(Dimension.VOLUME, needed, total, share, parts, steps),
+        measured(Dimension.MASS, needed, total, share, parts, steps),
+        spreading,
+        cup,
+        batches,
+        times.deadline(adhesive.openTime(), "open time"),
+        soft,
+        soft.value()
+            .filter(span -> span.seconds() > LOOK_BEFORE)
+            .map(span -> new Span(span.seconds() - LOOK_BEFORE)),
+        times.waiting(adhesive.clampTime(), "clamp time"));
+  }
+
+  /** The smallest sensible batch, in the unit of the need; empty where it cannot be parted. */
+  private static Optional<Quantity> smallest(Quantity needed, TwoParts parts, Steps steps) {
+    return parts
+        .split(needed)
+        .map(split -> MeasuredPair.smallest(split, steps.of(needed.unit().dimension())))
+        .map(least -> least.in(needed.unit()));
+  }
+
+  private static Optional<Measured> measured(
+      Dimension by,
+      Quantity needed,
+      Quantity total,
+      BigFraction share,
+      TwoParts parts,
+      Steps steps) {
+    return parts
+        .measuredBy(by, total)
+        .map(
+            all ->
+                new Measured(
+                    parts.measuredBy(by, needed).orElseThrow(),
+                    all,
+                    parts
+                        .split(all.times(share))
+                        .map(split -> MeasuredPair.of(split, steps.of(by)))));
+  }
+
+  /** The times of a data sheet at the temperature of the shop. */
+  private record Times(Adhesive adhesive, Optional<Warmth> warmth) {
+    Figure<Span> deadline(Optional<Span> rated, String key) {
+      return lasts(rated, key).map(Span::minutesBefore);
+    }
+
+    Figure<Span> waiting(Optional<Span> rated, String key) {
+      return lasts(rated, key).map(Span::minutesAfter);
+    }
+
+    private Figure<Span> lasts(Optional<Span> rated, String key) {
+      return Figure.of(rated, "no \"" + key + "\" is given for it")
+          .flatMap(span -> Cure.of(adhesive).lasts(span, warmth));
+    }
+  }
+
+  /** Whether less is needed than can be measured well. */
+  public boolean isRaised() {
+    return total.isMoreThan(needed);
+  }
+
+  /** Whether one batch is less than can be measured well. */
+  public boolean isPartedTooFine() {
+    return batches
+        .value()
+        .filter(b -> b.count() > 1 && smallest.filter(s -> s.isMoreThan(b.each())).isPresent())
+        .isPresent();
+  }
+}

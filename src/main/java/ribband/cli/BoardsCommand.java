@@ -148,7 +148,8 @@ final class BoardsCommand implements Callable<Integer> {
       Strip wanted =
           new Strip(width.get(), run, cut.orElseThrow(), trim ? Edges.TRIMMED : Edges.GOOD, taken);
       StripPlan plan = planned(from.get(), wanted);
-      report = report.ripped(new BoardsReport.Ripped(wanted, plan, strips(count, more)));
+      report =
+          report.ripped(new BoardsReport.Ripped(wanted, plan, told(slope), strips(count, more)));
     }
     if (how == Format.TABLE) {
       report.tell(around.out());
@@ -208,6 +209,12 @@ final class BoardsCommand implements Callable<Integer> {
                     new Unreadable(
                         "is wider than the board" + (trim ? " when it is trimmed" : ""),
                         "no strip of that width comes from it")));
+  }
+
+  private static String told(Optional<Slope> slope) {
+    return slope
+        .map(s -> "at " + s.times() + ":1")
+        .orElse("at " + USUAL.times() + ":1 (assumed, common practice)");
   }
 
   /** With the spare ones, whole ones. */

@@ -22,12 +22,13 @@ import ribband.measure.Units;
 import ribband.problem.Paragraph;
 import ribband.shop.Board;
 import ribband.shop.Caution;
+import ribband.shop.Ripping.Edges;
 import ribband.shop.StripPlan;
 import ribband.shop.StripPlan.Strip;
 
 /** Tells a board and the strips from it: to the builder, or to another program. */
 record BoardsReport(Board board, ShopTalk shop, Optional<Ripped> ripped) {
-  private static final int LABEL = 13;
+  private static final int LABEL = 10;
   private static final BigFraction HUNDRED = BigFraction.of(100);
 
   private static final List<String> COLUMNS =
@@ -48,9 +49,10 @@ record BoardsReport(Board board, ShopTalk shop, Optional<Ripped> ripped) {
   /**
    * A board ripped to strips.
    *
+   * @param slope of its scarfs, and whether that is taken for granted
    * @param strips how many are needed, spare ones too; empty where nobody says
    */
-  record Ripped(Strip strip, StripPlan plan, OptionalLong strips) {
+  record Ripped(Strip strip, StripPlan plan, String slope, OptionalLong strips) {
     OptionalLong boards() {
       return strips.isPresent()
           ? OptionalLong.of(plan.boardsFor(strips.getAsLong()))
@@ -71,23 +73,22 @@ record BoardsReport(Board board, ShopTalk shop, Optional<Ripped> ripped) {
     out.println();
     ripped.ifPresent(r -> strips(r, out));
     row(out, "board feet", boardFeet());
-    out.println();
     board
         .billedAsInch()
         .ifPresent(
             billed ->
-                out.print(
-                    Paragraph.of(
-                        "",
-                        0,
-                        "Stock under an inch is usually billed as an inch, which is "
-                            + Saying.quantity(billed)
-                            + " each (common practice).")));
+                row(
+                    out,
+                    "",
+                    Saying.quantity(billed)
+                        + " each where stock under an inch is billed as an inch, as is usual"
+                        + " (common practice)"));
     if (ripped.isPresent()) {
+      out.println();
       out.print(Paragraph.of("", 0, Caution.SAW.words()));
+      out.print(Paragraph.of("", 0, Caution.DUST.words()));
+      out.print(Paragraph.of("", 0, Caution.GOVERNS));
     }
-    out.print(Paragraph.of("", 0, Caution.DUST.words()));
-    out.print(Paragraph.of("", 0, Caution.GOVERNS));
   }
 
   private String title() {
@@ -104,13 +105,15 @@ record BoardsReport(Board board, ShopTalk shop, Optional<Ripped> ripped) {
                     ", ripped to strips "
                         + shop.written(r.strip().width())
                         + " wide with a saw that takes "
-                        + shop.written(r.strip().kerf()))
+                        + shop.written(r.strip().kerf())
+                        + (r.strip().edges() == Edges.TRIMMED ? ", both edges trimmed" : ""))
             .orElse("");
   }
 
   private void strips(Ripped r, PrintWriter out) {
     StripPlan plan = r.plan();
-    row(out, "side by side", Saying.counted(plan.across().strips(), "strip", "strips"));
+    String where = r.strip().length().isPresent() ? " across the width" : " from each board";
+    row(out, "strips", Saying.count(plan.across().strips()) + where);
     row(out, "left over", left(plan.across().left(), "of the width"));
     r.strip().length().ifPresent(length -> row(out, "lengthwise", lengthwise(plan, length, r)));
     row(out, "lost", percent(plan.lost()) + " of the board, " + percent(plan.toSaw()) + " as dust");
@@ -136,8 +139,10 @@ record BoardsReport(Board board, ShopTalk shop, Optional<Ripped> ripped) {
           + one
           + " is scarfed from "
           + plan.joined()
-          + " lengths, each scarf takes "
+          + " lengths; each scarf takes "
           + shop.reckoned(r.strip().scarf())
+          + ", "
+          + r.slope()
           + "; "
           + left(plan.endLeft(), "of the last length")
           + " left";

@@ -77,7 +77,7 @@ final class MixTable {
     Optional<MeasuredPair> volume = plan.volume().flatMap(Measured::parts);
     Optional<MeasuredPair> weight = plan.weight().flatMap(Measured::parts);
     if (volume.isEmpty() && weight.isEmpty()) {
-      row("part A, part B", "unknown: " + whyNotParted());
+      row("part A, part B", warnings.tooFine().orElseGet(() -> "unknown: " + whyNotParted()));
       return;
     }
     String each = count() > 1 ? ", in each batch" : "";
@@ -145,7 +145,6 @@ final class MixTable {
             .value()
             .map(cups -> warnings.outlasts().orElse("one"))
             .orElseGet(() -> unknown(plan.batches())));
-    warnings.tooFine().ifPresent(words -> row("too little", words));
     if (isKnown(plan.cup())) {
       row("", "A deep or full cup sets sooner than the rule says: spread it out at once.");
     }

@@ -1,5 +1,6 @@
 package ribband.shop;
 
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import ribband.measure.Dimension;
@@ -49,9 +50,15 @@ public record MixPlan(
    *
    * @param needed in all, exact
    * @param all what to mix in all, exact
-   * @param parts of one cup as the shop can measure them; empty where the ratio is not known
+   * @param parts of one cup as the shop can measure them; empty where the ratio is not known, or a
+   *     cup holds too little to keep it
    */
-  public record Measured(Quantity needed, Quantity all, Optional<MeasuredPair> parts) {}
+  public record Measured(Quantity needed, Quantity all, Optional<MeasuredPair> parts) {
+    private Measured parted(BigFraction share, TwoParts two, Quantity step) {
+      return new Measured(
+          needed, all, two.split(all.times(share)).map(split -> MeasuredPair.of(split, step)));
+    }
+  }
 
   /**
    * The finest steps that the shop can measure.
@@ -117,23 +124,34 @@ public record MixPlan(
         cup.flatMap(life -> spreading.map(time -> Batches.of(total, time, life)));
     BigFraction share =
         batches.value().map(b -> BigFraction.ONE.divide(b.count())).orElse(BigFraction.ONE);
+    boolean isTooFine = isPartedTooFine(batches, smallest);
     Figure<Span> soft = times.deadline(adhesive.softFor(), "soft for");
+    Figure<Span> close = times.deadline(adhesive.openTime(), "open time");
+    Figure<Span> clampsOff = times.waiting(adhesive.clampTime(), "clamp time");
     return new MixPlan(
-        warmth.flatMap(Cure.of(adhesive)::refusal),
+        times.refusal().filter(why -> matters(why, List.of(cup, close, soft, clampsOff))),
         needed,
         smallest,
         total,
-        measured(Dimension.VOLUME, needed, total, share, parts, steps),
-        measured(Dimension.MASS, needed, total, share, parts, steps),
+        measured(Dimension.VOLUME, needed, total, parts)
+            .map(m -> isTooFine ? m : m.parted(share, parts, steps.volume())),
+        measured(Dimension.MASS, needed, total, parts)
+            .map(m -> isTooFine ? m : m.parted(share, parts, steps.weight())),
         spreading,
         cup,
         batches,
-        times.deadline(adhesive.openTime(), "open time"),
+        close,
         soft,
         soft.value()
             .filter(span -> span.seconds() > LOOK_BEFORE)
             .map(span -> new Span(span.seconds() - LOOK_BEFORE)),
-        times.waiting(adhesive.clampTime(), "clamp time"));
+        clampsOff);
+  }
+
+  /** What comes after the last of the times does not matter to them. */
+  private static boolean matters(String refusal, List<Figure<Span>> times) {
+    return times.stream().allMatch(time -> time.value().isEmpty())
+        || times.stream().anyMatch(time -> time.why().equals(refusal));
   }
 
   /** The smallest sensible batch, in the unit of the need; empty where it cannot be parted. */
@@ -145,22 +163,11 @@ public record MixPlan(
   }
 
   private static Optional<Measured> measured(
-      Dimension by,
-      Quantity needed,
-      Quantity total,
-      BigFraction share,
-      TwoParts parts,
-      Steps steps) {
+      Dimension by, Quantity needed, Quantity total, TwoParts parts) {
     return parts
         .measuredBy(by, total)
-        .map(
-            all ->
-                new Measured(
-                    parts.measuredBy(by, needed).orElseThrow(),
-                    all,
-                    parts
-                        .split(all.times(share))
-                        .map(split -> MeasuredPair.of(split, steps.of(by)))));
+        .flatMap(
+            all -> parts.measuredBy(by, needed).map(n -> new Measured(n, all, Optional.empty())));
   }
 
   /** The times of a data sheet at the temperature of the shop. */
@@ -171,6 +178,10 @@ public record MixPlan(
 
     Figure<Span> waiting(Optional<Span> rated, String key) {
       return lasts(rated, key).map(Span::minutesAfter);
+    }
+
+    Optional<String> refusal() {
+      return warmth.flatMap(Cure.of(adhesive)::refusal);
     }
 
     private Figure<Span> lasts(Optional<Span> rated, String key) {
@@ -184,8 +195,12 @@ public record MixPlan(
     return total.isMoreThan(needed);
   }
 
-  /** Whether one batch is less than can be measured well. */
+  /** Whether one of several batches is less than can be measured well, so that none is parted. */
   public boolean isPartedTooFine() {
+    return isPartedTooFine(batches, smallest);
+  }
+
+  private static boolean isPartedTooFine(Figure<Batches> batches, Optional<Quantity> smallest) {
     return batches
         .value()
         .filter(b -> b.count() > 1 && smallest.filter(s -> s.isMoreThan(b.each())).isPresent())

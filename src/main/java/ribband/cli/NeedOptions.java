@@ -22,6 +22,8 @@ final class NeedOptions {
   /** More than any shop mixes: beyond it a unit was mistyped. */
   private static final BigFraction MOST = BigFraction.of(1_000_000);
 
+  private static final BigFraction THOUSAND = BigFraction.of(1_000);
+
   @Option(
       names = "--area",
       paramLabel = "AREA",
@@ -135,7 +137,7 @@ final class NeedOptions {
   private static Need glued(Quantity area, int count, Adhesive used, ShopTalk shop) {
     return new Need(
         Spreading.amount(area, used.spread().orElse(Spreading.RULE_OF_THUMB)),
-        each(count, "one face of ", " faces of ", shop.written(area)),
+        each(count, "one face of ", " faces of ", said(area, shop)),
         used.spread().isPresent()
             ? ""
             : "No spread is known for it: "
@@ -147,7 +149,7 @@ final class NeedOptions {
     Quantity weight = cloth.resin(area);
     return new Need(
         TwoParts.of(used).measuredBy(Dimension.VOLUME, weight).orElse(weight),
-        each(count, "", " pieces of ", shop.written(area))
+        each(count, "", " pieces of ", said(area, shop))
             + " in cloth of "
             + Saying.quantity(cloth.weight())
             + " per "
@@ -175,6 +177,11 @@ final class NeedOptions {
 
   private static Need poured(Quantity mixed, int count, ShopTalk shop) {
     return new Need(mixed, each(count, "", " times ", shop.written(mixed)), "");
+  }
+
+  /** As it was written, or in a larger unit where that is easier to picture. */
+  private static String said(Quantity area, ShopTalk shop) {
+    return area.number().compareTo(THOUSAND) < 0 ? shop.written(area) : shop.reckoned(area);
   }
 
   private static String each(int count, String one, String several, String what) {

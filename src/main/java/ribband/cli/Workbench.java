@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import ribband.measure.Saying;
 import ribband.measure.Units;
 import ribband.measure.Unreadable;
 import ribband.problem.Nearest;
@@ -28,7 +29,15 @@ final class Workbench {
       return Optional.empty();
     }
     OpenJournal project = found.get().list(around).readProject();
-    new ProblemTeller(around, options).requireSound(project, ", nothing is reckoned");
+    new ProblemTeller(around, options).tell(project);
+    if (project.errors() > 0) {
+      around
+          .err()
+          .println(
+              Saying.counted(project.errors(), "error", "errors")
+                  + " in project.yaml, nothing is reckoned");
+      throw Refusal.journalHasErrors();
+    }
     return Optional.of(project);
   }
 

@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import ribband.measure.Quantity;
 
@@ -19,6 +20,9 @@ public record MeasuredPair(Quantity first, Quantity second) {
    * makers' sheets say how exact the ratio has to be.
    */
   private static final int FEWEST_STEPS = 5;
+
+  /** No spread is known to so small a share: a choice of ours. */
+  private static final BigFraction SHORT = BigFraction.of(1, 50);
 
   /**
    * Rounds a split.
@@ -44,6 +48,24 @@ public record MeasuredPair(Quantity first, Quantity second) {
                     Comparator.comparing((MeasuredPair pair) -> pair.total().over(step))
                         .reversed()))
         .orElseThrow();
+  }
+
+  /**
+   * Rounds an amount so that it is enough: where rounding as a pair leaves it short, the next pair
+   * that is not.
+   *
+   * @param needed of both parts together
+   * @return empty where the ratio by that measure is unknown
+   */
+  static Optional<MeasuredPair> enough(TwoParts parts, Quantity needed, Quantity step) {
+    Quantity least = needed.times(BigFraction.ONE.subtract(SHORT));
+    Optional<MeasuredPair> pair = parts.split(needed).map(split -> of(split, step));
+    for (Quantity more = needed.plus(step);
+        pair.filter(p -> least.isMoreThan(p.total())).isPresent();
+        more = more.plus(step)) {
+      pair = parts.split(more).map(split -> of(split, step));
+    }
+    return pair;
   }
 
   /** The whole numbers on both sides, none of them 0. */

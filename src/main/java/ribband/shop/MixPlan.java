@@ -55,8 +55,7 @@ public record MixPlan(
    */
   public record Measured(Quantity needed, Quantity all, Optional<MeasuredPair> parts) {
     private Measured parted(BigFraction share, TwoParts two, Quantity step) {
-      return new Measured(
-          needed, all, two.split(all.times(share)).map(split -> MeasuredPair.of(split, step)));
+      return new Measured(needed, all, MeasuredPair.enough(two, all.times(share), step));
     }
   }
 

@@ -44,6 +44,38 @@ class MeasuredPairTest {
     assertEquals(second, Saying.quantity(pair.second()));
   }
 
+  /** 15 eighths for 16 are short, so 18; 24 eighths for 24.1 are within a fiftieth. */
+  @ParameterizedTest
+  @CsvSource({
+    "2 to 1 by volume, 2 fl oz, 1/8 fl oz, 1½ fl oz, ¾ fl oz",
+    "2 to 1 by volume, 3.0125 fl oz, 1/8 fl oz, 2 fl oz, 1 fl oz",
+    "1 to 1 by volume, 25 ml, 1 ml, 13 ml, 13 ml",
+    "5 to 1 by volume, 12 fl oz, 1/8 fl oz, 10 fl oz, 2 fl oz"
+  })
+  void neverMuchLessThanIsNeeded(
+      String mix, String needed, String step, String first, String second) {
+    MeasuredPair pair =
+        MeasuredPair.enough(Read.parts(mix), Read.quantity(needed), Read.quantity(step))
+            .orElseThrow();
+    assertEquals(first, Saying.quantity(pair.first()));
+    assertEquals(second, Saying.quantity(pair.second()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void enoughIsNeitherShortNorFarTooMuch(int seed) {
+    Random random = new Random(seed);
+    TwoParts parts =
+        Read.parts((1 + random.nextInt(9)) + " to " + (1 + random.nextInt(9)) + " by volume");
+    Quantity needed = new Quantity(BigFraction.of(400 + random.nextInt(9_000), 8), Unit.of("ml"));
+    Quantity step = new Quantity(BigFraction.ONE, Unit.of("ml"));
+    Quantity total = MeasuredPair.enough(parts, needed, step).orElseThrow().total();
+    assertTrue(
+        total.number().compareTo(needed.number().multiply(BigFraction.of(49, 50))) >= 0,
+        "seed " + seed);
+    assertTrue(needed.plus(step.times(4)).isMoreThan(total), "seed " + seed);
+  }
+
   /** Five steps of the smaller part, so that half a step of misreading is a tenth of it. */
   @ParameterizedTest
   @CsvSource({

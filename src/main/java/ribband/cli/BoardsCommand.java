@@ -38,7 +38,7 @@ import ribband.shop.StripPlan.Strip;
       "  ribband boards --board \"5/4 x 7 1/2 in x 11 ft\"",
       "  ribband boards --board \"6 in x 12 ft\" --strip \"1 1/2 in\" --kerf 1/8in --need 22",
       "  ribband boards --board \"1 in x 6 in x 12 ft\" --strip 1/4in --kerf 1/8in \\",
-      "          --need 40 --length 16ft --scarf 8:1 --thick 1/4in --spare 10%"
+      "          --need 40 --length 16ft --scarf 8:1 --thick 1/4in --spare 10%%"
     })
 final class BoardsCommand implements Callable<Integer> {
   /** Thinner than any saw leaves: a tenth of a millimetre. */
@@ -103,7 +103,7 @@ final class BoardsCommand implements Callable<Integer> {
       names = "--scarf",
       paramLabel = "SLOPE",
       order = 8,
-      description = "of the scarfs in strips longer than the board: 12:1; 8:1 if not said")
+      description = "of scarfs where strips are longer than boards: 12:1; 8:1 if not said")
   private String scarf;
 
   @Option(
@@ -165,7 +165,7 @@ final class BoardsCommand implements Callable<Integer> {
 
   private static Reading<Quantity> sawn() {
     return text -> {
-      Quantity read = Wants.some(Dimension.LENGTH).read(text);
+      Quantity read = Wants.some(Dimension.LENGTH, "1 1/2 in").read(text);
       if (THINNEST.isMoreThan(read)) {
         throw new Unreadable("is thinner than any saw leaves", "write it as 1/4 in");
       }

@@ -114,7 +114,7 @@ record BoardsReport(Board board, ShopTalk shop, Optional<Ripped> ripped) {
     StripPlan plan = r.plan();
     String where = r.strip().length().isPresent() ? " across the width" : " from each board";
     row(out, "strips", Saying.count(plan.across().strips()) + where);
-    row(out, "left over", left(plan.across().left(), "of the width"));
+    row(out, "left over", width(plan.across().left()));
     r.strip().length().ifPresent(length -> row(out, "lengthwise", lengthwise(plan, length, r)));
     row(out, "lost", percent(plan.lost()) + " of the board, " + percent(plan.toSaw()) + " as dust");
     r.boards()
@@ -126,6 +126,15 @@ record BoardsReport(Board board, ShopTalk shop, Optional<Ripped> ripped) {
                     Saying.counted(boards, "board", "boards")
                         + " for "
                         + Saying.counted(r.strips().getAsLong(), "strip", "strips")));
+  }
+
+  /** To a hundredth where eighths do not tell it: the saw is set by such. */
+  private String width(Quantity left) {
+    return left.isZero() ? "nothing" : Saying.quantity(left.in(unit())) + " of the width";
+  }
+
+  private Unit unit() {
+    return Unit.of(shop.units() == Units.US ? "in" : "mm");
   }
 
   private String left(Quantity left, String where) {
@@ -197,7 +206,7 @@ record BoardsReport(Board board, ShopTalk shop, Optional<Ripped> ripped) {
 
   /** One row; lengths in inches or millimetres, shares as parts of 1. */
   Sheet sheet() {
-    Unit unit = Unit.of(shop.units() == Units.US ? "in" : "mm");
+    Unit unit = unit();
     List<Cell> row = new ArrayList<>();
     row.add(number(Optional.of(board.boardFeet().number())));
     row.add(count(ripped.map(r -> (long) r.plan().across().strips())));

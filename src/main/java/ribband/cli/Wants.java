@@ -31,7 +31,11 @@ final class Wants {
 
   /** An amount of something, more than nothing of it. */
   static Reading<Quantity> some(Dimension dimension) {
-    return text -> some(Quantity.of(dimension).read(text), dimension.example());
+    return some(dimension, dimension.example());
+  }
+
+  static Reading<Quantity> some(Dimension dimension, String example) {
+    return text -> some(Quantity.of(dimension).read(text), example);
   }
 
   /** What is mixed: by volume or by weight. */

@@ -254,14 +254,16 @@ class RibbandTest {
     Run run = here().run();
     assertEquals(2, run.code());
     assertEquals(here().run("--help").out(), run.err());
-    for (String name : List.of("lay", "check", "tally", "publish")) {
+    for (String name :
+        List.of("lay", "check", "tally", "publish", "stock", "joints", "mix", "boards")) {
       assertTrue(run.err().contains("\n  " + name + " "), name);
     }
   }
 
   @Test
   void everyHelpFitsAScreenAndShowsExamples() {
-    for (String name : List.of("lay", "check", "tally", "publish")) {
+    for (String name :
+        List.of("lay", "check", "tally", "publish", "stock", "joints", "mix", "boards")) {
       Run run = here().run(name, "--help");
       assertEquals(0, run.code());
       assertTrue(run.out().contains("\nType     ribband " + name + " "), run.out());

@@ -29,15 +29,15 @@ class FilletTest {
   void theSection() {
     Quantity one = Fillet.volume(Read.quantity("1 cm"), Read.quantity("1 cm"));
     assertEquals("0.2146018366", in("ml", one, 10));
-    // One less a quarter of the circle's number, by another library's series: Machin's, 30 places.
-    BigDecimal quarter = machin().divide(BigDecimal.valueOf(4));
+    // One less a quarter of the circle's number, by a series of our own.
+    BigDecimal quarter = circle().divide(BigDecimal.valueOf(4));
     assertEquals(
         BigDecimal.ONE.subtract(quarter).setScale(25, RoundingMode.HALF_UP),
         one.number().bigDecimalValue(25, RoundingMode.HALF_UP));
   }
 
-  /** Pi = 16 arctan(1/5) - 4 arctan(1/239), J. Machin 1706 (from memory). */
-  private static BigDecimal machin() {
+  /** Pi = 16 arctan(1/5) - 4 arctan(1/239), a formula of 1706 (from memory). */
+  private static BigDecimal circle() {
     return arctan(5)
         .multiply(BigDecimal.valueOf(16))
         .subtract(arctan(239).multiply(BigDecimal.valueOf(4)));

@@ -186,23 +186,34 @@ class MixPlanTest {
             .count());
   }
 
+  private static Adhesive bare(Optional<String> softFor, Optional<String> coldest) {
+    return new Adhesive(
+        "bare",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        softFor.map(s -> Read.by(Span::read, s)),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        coldest.map(c -> Read.by(Temperature::read, c)),
+        Optional.empty());
+  }
+
+  /** The cold is told of a coating whose times nobody knows, too. */
+  @Test
+  void coldIsToldWhereNoTimeIsKnown() {
+    Adhesive coating = bare(Optional.empty(), Optional.of("50 F"));
+    assertTrue(plan(coating, "3 fl oz", "45 F", "").cold().isPresent());
+    assertEquals(Optional.empty(), plan(coating, "3 fl oz", "50 F", "").cold());
+  }
+
   @Test
   void aQuarterOfAnHourOrLessIsLookedAtAtOnce() {
-    Adhesive quick =
-        new Adhesive(
-            "quick",
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.of(Read.by(Span::read, "15 min")),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+    Adhesive quick = bare(Optional.of("15 min"), Optional.empty());
     MixPlan plan = plan(quick, "3 fl oz", "", "");
     assertEquals(15, minutes(plan.soft()));
     assertEquals(Optional.empty(), plan.lastLook());

@@ -101,6 +101,19 @@ class StripPlanTest {
     assertEquals(BigFraction.of(7, 16), scarfed.lost());
   }
 
+  /** With both edges trimmed three strips of 1 1/2 in take four cuts. */
+  @Test
+  void trimmedEdgesGoToTheSaw() {
+    Strip trimmed =
+        new Strip(
+            Read.quantity("1 1/2 in"),
+            Optional.empty(),
+            Read.quantity("1/8 in"),
+            Edges.TRIMMED,
+            Read.quantity("0 in"));
+    assertEquals(BigFraction.of(1, 12), plan("6 in x 12 ft", trimmed).toSaw());
+  }
+
   @Test
   void aStripWiderThanTheBoardIsNone() {
     assertEquals(

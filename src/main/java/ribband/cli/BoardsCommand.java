@@ -131,7 +131,7 @@ final class BoardsCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Format how = format.read();
     Wants wants = new Wants();
-    ShopTalk shop = new ShopTalk(shown(wants));
+    Units shown = Workbench.units(wants, units, Workbench.project(around, journal, options));
     Optional<Board> from = wants.read("--board", board, Board::read);
     Optional<Quantity> width = wants.read("--strip", strip, sawn());
     Optional<Quantity> cut = wants.read("--kerf", kerf, Quantity.of(Dimension.LENGTH));
@@ -142,25 +142,25 @@ final class BoardsCommand implements Callable<Integer> {
     Optional<Quantity> stock = wants.read("--thick", thick, sawn());
     refuseWhatDoesNotFit(wants);
     wants.settle();
-    BoardsReport report = new BoardsReport(from.orElseThrow(), shop);
-    if (width.isPresent()) {
-      Quantity taken = slope.orElse(USUAL).loss(stock.orElse(from.get().thick()));
-      Strip wanted =
-          new Strip(width.get(), run, cut.orElseThrow(), trim ? Edges.TRIMMED : Edges.GOOD, taken);
-      StripPlan plan = planned(from.get(), wanted);
-      report =
-          report.ripped(new BoardsReport.Ripped(wanted, plan, told(slope), strips(count, more)));
-    }
+    Optional<RippedBoard> ripped =
+        width.map(
+            w ->
+                ripped(
+                    from.orElseThrow(),
+                    new Strip(
+                        w,
+                        run,
+                        cut.orElseThrow(),
+                        trim ? Edges.TRIMMED : Edges.GOOD,
+                        slope.orElse(USUAL).loss(stock.orElse(from.get().thick()))),
+                    told(slope),
+                    strips(count, more)));
     if (how == Format.TABLE) {
-      report.tell(around.out());
+      new BoardsTable(from.orElseThrow(), ripped, new ShopTalk(shown)).tell(around.out());
     } else {
-      how.print(report.sheet(), around.out());
+      how.print(BoardsData.of(from.orElseThrow(), ripped, shown), around.out());
     }
     return ExitCode.DONE;
-  }
-
-  private Units shown(Wants wants) throws IOException {
-    return Workbench.units(wants, units, Workbench.project(around, journal, options));
   }
 
   private static Reading<Quantity> sawn() {
@@ -193,7 +193,7 @@ final class BoardsCommand implements Callable<Integer> {
     }
   }
 
-  private StripPlan planned(Board from, Strip wanted) {
+  private RippedBoard ripped(Board from, Strip wanted, String slope, OptionalLong strips) {
     boolean isScarfed = wanted.length().filter(l -> l.isMoreThan(from.length())).isPresent();
     if (isScarfed && StripPlan.isScarfTooLong(from.length(), wanted.scarf())) {
       throw Refusal.wrongUsage(
@@ -201,6 +201,7 @@ final class BoardsCommand implements Callable<Integer> {
               + " with --thick, or a steeper --scarf");
     }
     return StripPlan.of(from, wanted)
+        .map(plan -> new RippedBoard(wanted, plan, slope, strips))
         .orElseThrow(
             () ->
                 Refusal.wrongValue(

@@ -9,7 +9,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribband.cli.NeedOptions.Need;
-import ribband.measure.Quantity;
 import ribband.measure.Saying;
 import ribband.measure.ShopTalk;
 import ribband.measure.Span;
@@ -73,7 +72,7 @@ final class MixTable {
   }
 
   private void amounts() {
-    row("needed", both(plan.volume(), plan.weight(), m -> Optional.of(shop.reckoned(m.needed()))));
+    row("needed", both(plan.volume(), plan.weight(), m -> shop.reckoned(m.needed())));
     Optional<MeasuredPair> volume = plan.volume().flatMap(Measured::parts);
     Optional<MeasuredPair> weight = plan.weight().flatMap(Measured::parts);
     if (volume.isEmpty() && weight.isEmpty()) {
@@ -81,9 +80,9 @@ final class MixTable {
       return;
     }
     String each = count() > 1 ? ", in each batch" : "";
-    row("part A, resin", both(volume, weight, p -> said(p.first())) + each);
-    row("part B, hardener", both(volume, weight, p -> said(p.second())) + each);
-    row("together", both(volume, weight, p -> said(p.total())) + each);
+    row("part A, resin", both(volume, weight, p -> Saying.quantity(p.first())) + each);
+    row("part B, hardener", both(volume, weight, p -> Saying.quantity(p.second())) + each);
+    row("together", both(volume, weight, p -> Saying.quantity(p.total())) + each);
     if (weight.isEmpty()) {
       row("by weight", "unknown: the densities of its parts are not given");
     }
@@ -100,14 +99,10 @@ final class MixTable {
             + " parts are not given";
   }
 
-  private static Optional<String> said(Quantity measured) {
-    return Optional.of(Saying.quantity(measured));
-  }
-
-  private static <T> String both(
-      Optional<T> volume, Optional<T> weight, Function<T, Optional<String>> said) {
+  private static <T> String both(Optional<T> volume, Optional<T> weight, Function<T, String> said) {
     return Stream.of(volume, weight)
-        .flatMap(measure -> measure.flatMap(said).stream())
+        .flatMap(Optional::stream)
+        .map(said)
         .collect(Collectors.joining(", or "));
   }
 

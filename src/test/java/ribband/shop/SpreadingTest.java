@@ -41,6 +41,21 @@ class SpreadingTest {
     assertEquals("0.0113", film.bigDecimalValue(4, RoundingMode.HALF_UP).toPlainString());
   }
 
+  /** A gallon covers 1604.17 ft2 a thousandth of an inch thick, 51.33 at 1/32 in (231 in3). */
+  @ParameterizedTest
+  @CsvSource({"0.001 in, 1604.17", "1/32 in, 51.33"})
+  void whatAGallonCovers(String film, String squareFeet) {
+    BigFraction inches = Read.quantity(film).in(Unit.of("in")).number();
+    BigFraction squareInches = Read.quantity("1 gal").in(Unit.of("in3")).number().divide(inches);
+    assertEquals(
+        squareFeet,
+        new Quantity(squareInches, Unit.of("in2"))
+            .in(Unit.of("ft2"))
+            .number()
+            .bigDecimalValue(2, RoundingMode.HALF_UP)
+            .toPlainString());
+  }
+
   /** One strip of 96 in x 1.5 in is 144 in2: 0.9 fl oz, 26.616 ml, and 1.08 fl oz with a fifth. */
   @ParameterizedTest
   @CsvSource({"0%, 0.9, 26.616", "20%, 1.08, 31.939"})

@@ -119,7 +119,9 @@ final class MixTable {
           .map(at -> "not said: the times below hold at " + at)
           .orElse("not said: the times below are as given");
     }
-    return shop.warmth(warmth.get()) + "; " + plan.cold().orElseGet(this::reckoned);
+    boolean saysItself = plan.cold().isPresent() && warmth.get().stays().size() == 1;
+    return (saysItself ? "" : shop.warmth(warmth.get()) + "; ")
+        + plan.cold().orElseGet(this::reckoned);
   }
 
   private String reckoned() {

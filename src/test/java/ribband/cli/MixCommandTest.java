@@ -302,7 +302,7 @@ class MixCommandTest {
           part B, hardener  ¾ fl oz, or 0.8 oz
           together          2¼ fl oz, or 2.7 oz
 
-          temperature       49 °F; 49 °F is below the coldest for it, 50 °F; no time is
+          temperature       49 °F is below the coldest for it, 50 °F; no time is
                             promised, see the maker's data sheet
           in the cup        unknown at this temperature
           to spread it      5 min, at 2 minutes a fluid ounce (assumed, common practice)

@@ -15,6 +15,7 @@ import ribband.photo.PrintRun;
 import ribband.press.Press;
 import ribband.problem.Problems;
 import ribband.stock.Stock;
+import ribband.stock.Stock.Told;
 
 /**
  * A journal with its words parsed and its pictures looked at, for {@code check} and {@code publish}
@@ -46,7 +47,7 @@ record Inspection(
   /** Nothing can be reckoned from a journal with errors. */
   private static Stock stock(OpenJournal open) {
     LocalDate asOf = open.journal().asOf().orElse(LocalDate.EPOCH);
-    return open.errors() > 0 ? Stock.NONE : Stock.of(open.journal(), asOf);
+    return open.errors() > 0 ? Stock.NONE : Stock.of(open.journal(), asOf, Told.TO_READERS);
   }
 
   /** A journal looked at whole, words and pictures too, as {@code check} and figures want it. */

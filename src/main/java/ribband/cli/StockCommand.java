@@ -17,6 +17,7 @@ import ribband.problem.Nearest;
 import ribband.problem.OneLine;
 import ribband.stock.Shelf;
 import ribband.stock.Stock;
+import ribband.stock.Stock.Told;
 import ribband.stock.StockData;
 import ribband.stock.StockList;
 
@@ -64,7 +65,7 @@ final class StockCommand implements Callable<Integer> {
     StockList list = list();
     LocalDate today = options.today(around.clock());
     Journal read = SoundJournal.read(around, journal, options);
-    Stock stock = Stock.of(read, today);
+    Stock stock = Stock.of(read, today, Told.TO_THE_BUILDER);
     List<Shelf> shelves = material == null ? stock.shelves() : List.of(one(stock));
     Currency currency = read.project().currency();
     if (how != Format.TABLE) {

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import ribband.album.Album;
 import ribband.album.Leaf;
 import ribband.journal.Entry;
+import ribband.journal.Entry.Shown;
 import ribband.journal.Journal;
 import ribband.journal.Phase;
 import ribband.journal.SiteSettings.MoneyShown;
@@ -20,6 +21,7 @@ import ribband.ledger.PhaseRow;
 import ribband.ledger.Purchases;
 import ribband.ledger.Records;
 import ribband.ledger.Row;
+import ribband.stock.Shelf;
 import ribband.stock.Stock;
 
 /** All that pages read from: the album and everything reckoned from its journal. */
@@ -49,8 +51,13 @@ record Book(
     return album.journal();
   }
 
+  /** Shelves of materials that readers may hear of. */
+  List<Shelf> shelves() {
+    return stock.shelves().stream().filter(shelf -> shelf.shown() == Shown.PUBLIC).toList();
+  }
+
   boolean hasMaterials() {
-    return !stock.shelves().isEmpty();
+    return !shelves().isEmpty();
   }
 
   boolean showsMoney() {

@@ -103,7 +103,7 @@ final class MaterialsPage {
       String value) {}
 
   View view() {
-    List<Shelf> shelves = book.stock().shelves();
+    List<Shelf> shelves = book.shelves();
     List<Line> lines = new ArrayList<>();
     List<Asked> asked = new ArrayList<>();
     List<Section> sections = new ArrayList<>();
@@ -141,7 +141,7 @@ final class MaterialsPage {
   private String sentence(List<Asked> asked) {
     List<String> toOrder = asked.stream().filter(Asked::order).map(Asked::name).toList();
     String count =
-        Saying.counted(book.stock().shelves().size(), "material", "materials") + " on the shelf. ";
+        Saying.counted(book.shelves().size(), "material", "materials") + " on the shelf. ";
     String order =
         toOrder.isEmpty()
             ? "Nothing has to be ordered."
@@ -233,7 +233,7 @@ final class MaterialsPage {
 
   /** Resin and paint bring their own dangers; a shelf of screws and planks has dust alone. */
   private Set<Caution> cautions() {
-    boolean mixed = book.stock().shelves().stream().anyMatch(shelf -> !shelf.spreads().isEmpty());
+    boolean mixed = book.shelves().stream().anyMatch(shelf -> !shelf.spreads().isEmpty());
     return mixed
         ? EnumSet.of(Caution.RESIN, Caution.CUP, Caution.DUST, Caution.SOLVENT)
         : EnumSet.of(Caution.DUST);

@@ -90,7 +90,7 @@ record GlueWork(
       adhesive.ifPresent(
           a -> {
             adhesives.add(Name.fold(a.name()));
-            telling &= over.isPresent();
+            telling = telling && over.isPresent();
             over.ifPresent(more -> area = area.plus(more));
           });
       return adhesive.isPresent();
@@ -116,7 +116,7 @@ record GlueWork(
 
     private void glued(Adhesive adhesive, Optional<Quantity> over) {
       adhesives.add(Name.fold(adhesive.name()));
-      telling &= over.isPresent();
+      telling = telling && over.isPresent();
       over.ifPresent(more -> area = area.plus(more));
     }
 

@@ -3,6 +3,7 @@ package ribband.stock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import ribband.journal.Entry;
 import ribband.measure.Money;
 import ribband.measure.Quantity;
 import ribband.measure.Unit;
@@ -10,7 +11,8 @@ import ribband.measure.Unit;
 /**
  * One material, as of a day.
  *
- * @param material as the project or the first entry spells it
+ * @param material as the project, else the first public entry spells it
+ * @param shown private where neither the project nor any public entry names it
  * @param onHand empty where nothing tells it: a material that was only ever used
  * @param moves in their order
  * @param kits oldest first
@@ -19,6 +21,7 @@ import ribband.measure.Unit;
 public record Shelf(
     String material,
     Unit unit,
+    Entry.Shown shown,
     Optional<Holding> onHand,
     List<Move> moves,
     List<Kit> kits,

@@ -27,8 +27,16 @@ public record Stock(List<Shelf> shelves, List<Problem> warnings) {
    *
    * @param asOf entries after it do not count, and what arrives after it is on order
    */
-  public static Stock of(Journal journal, LocalDate asOf) {
-    return new StockTaking(journal, asOf).take();
+  public static Stock of(Journal journal, LocalDate asOf, Told told) {
+    return new StockTaking(journal, asOf, told).take();
+  }
+
+  /** Whom it is told to. */
+  public enum Told {
+    /** All of it. */
+    TO_THE_BUILDER,
+    /** Private entries count in every amount, but what they made with it is not told. */
+    TO_READERS
   }
 
   /** The shelf of a material, however it is spelled. */

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import ribband.joints.EstimatedUse;
 import ribband.journal.Amount;
 import ribband.journal.Entry;
+import ribband.journal.Entry.Shown;
 import ribband.journal.Journal;
 import ribband.journal.Material;
 import ribband.journal.Outlay;
@@ -34,6 +35,7 @@ import ribband.problem.Place;
 import ribband.problem.Problems;
 import ribband.stock.Move.Kind;
 import ribband.stock.ShelfBook.Known;
+import ribband.stock.Stock.Told;
 
 /**
  * Goes through a journal once, day by day: what arrived that day, then entry by entry what was
@@ -43,17 +45,20 @@ final class StockTaking {
   private final Journal journal;
   private final Project project;
   private final LocalDate asOf;
+  private final Told told;
   private final List<Entry> entries;
   private final Map<String, String> names = new LinkedHashMap<>();
   private final Map<String, ShelfBook> books = new LinkedHashMap<>();
   private final Map<String, List<SpreadRate.Measure>> measures = new LinkedHashMap<>();
-  private final Set<String> told = new HashSet<>();
+  private final Set<String> warned = new HashSet<>();
+  private final Set<String> shown = new HashSet<>();
   private final Problems problems = new Problems();
 
-  StockTaking(Journal journal, LocalDate asOf) {
+  StockTaking(Journal journal, LocalDate asOf, Told told) {
     this.journal = journal;
     this.project = journal.project();
     this.asOf = asOf;
+    this.told = told;
     this.entries = journal.entries().stream().filter(e -> !e.date().isAfter(asOf)).toList();
   }
 
@@ -120,16 +125,21 @@ final class StockTaking {
   /** Every material that is listed or written anywhere has its book, in the unit it is bound to. */
   private void openBooks(List<Delivery> deliveries) {
     for (Material material : project.materials().values()) {
-      unit(material).ifPresent(unit -> open(material.name(), unit));
+      shown.add(Name.fold(material.name()));
+      names.put(Name.fold(material.name()), material.name());
+      unit(material).ifPresent(unit -> open(material.name(), unit, Shown.PUBLIC));
     }
     Map<Entry, List<Delivery>> bought = byEntry(deliveries.stream());
     for (Entry entry : entries) {
-      bought.getOrDefault(entry, List.of()).forEach(d -> open(d.material(), d.amount().unit()));
-      entry.used().forEach(a -> open(a.material(), a.quantity().unit()));
-      entry.left().forEach(a -> open(a.material(), a.quantity().unit()));
+      bought
+          .getOrDefault(entry, List.of())
+          .forEach(d -> open(d.material(), d.amount().unit(), entry.shown()));
+      entry.used().forEach(a -> open(a.material(), a.quantity().unit(), entry.shown()));
+      entry.left().forEach(a -> open(a.material(), a.quantity().unit(), entry.shown()));
     }
     for (Entry entry : entries) {
-      EstimatedUse.of(entry, project).forEach(use -> open(use.material(), use.amount().unit()));
+      EstimatedUse.of(entry, project)
+          .forEach(use -> open(use.material(), use.amount().unit(), entry.shown()));
     }
     for (Material material : project.materials().values()) {
       material
@@ -146,15 +156,15 @@ final class StockTaking {
         .or(() -> material.neverBelow().map(Quantity::unit));
   }
 
-  private void open(String material, Unit unit) {
+  private void open(String material, Unit unit, Shown spelled) {
     String key = Name.fold(material);
+    if (spelled == Shown.PUBLIC && shown.add(key)) {
+      names.put(key, material);
+    }
+    names.putIfAbsent(key, material);
     if (!books.containsKey(key)) {
-      names.put(
-          key,
-          Optional.ofNullable(project.materials().get(key)).map(Material::name).orElse(material));
-      books.put(
-          key,
-          new ShelfBook(unit, project.materials().containsKey(key) ? Known.KNOWN : Known.NOT_YET));
+      boolean listed = project.materials().containsKey(key);
+      books.put(key, new ShelfBook(unit, listed ? Known.KNOWN : Known.NOT_YET));
     }
   }
 
@@ -172,20 +182,26 @@ final class StockTaking {
   private void use(Entry entry) {
     for (Amount used : entry.used()) {
       GlueWork work = GlueWork.of(entry, Name.fold(used.material()), project);
-      Move move = book(used.material()).use(Kind.USED, entry, used.quantity(), Optional.of(work));
+      Move move = book(used.material()).use(Kind.USED, entry, used.quantity(), told(entry, work));
       warn(move, used.place(), used.material());
-      work.measured().ifPresent(adhesive -> measure(adhesive, entry, work, move.amount()));
+      told(entry, work)
+          .flatMap(GlueWork::measured)
+          .ifPresent(adhesive -> measure(adhesive, entry, work, move.amount()));
     }
     for (EstimatedUse use : EstimatedUse.of(entry, project)) {
       if (use.amount().unit().goesWith(book(use.material()).unit())) {
         GlueWork work = GlueWork.of(entry, Name.fold(use.material()), project);
         Move move =
-            book(use.material()).use(Kind.ESTIMATED, entry, use.amount(), Optional.of(work));
+            book(use.material()).use(Kind.ESTIMATED, entry, use.amount(), told(entry, work));
         warn(move, Place.of(entry.file()), use.material());
       } else {
         warnOfOtherMeasure(entry, use);
       }
     }
+  }
+
+  private Optional<GlueWork> told(Entry entry, GlueWork work) {
+    return told == Told.TO_READERS && !entry.isPublic() ? Optional.empty() : Optional.of(work);
   }
 
   private void measure(String adhesive, Entry entry, GlueWork work, Quantity amount) {
@@ -217,7 +233,7 @@ final class StockTaking {
   }
 
   private void warnOfOtherMeasure(Entry entry, EstimatedUse use) {
-    if (told.add(Name.fold(use.material()))) {
+    if (warned.add(Name.fold(use.material()))) {
       problems.warning(
           Place.of(entry.file()),
           "what was glued here took "
@@ -263,6 +279,7 @@ final class StockTaking {
     return new Shelf(
         names.get(key),
         book.unit(),
+        shown.contains(key) ? Shown.PUBLIC : Shown.PRIVATE,
         held,
         book.moves(),
         book.kits(),

@@ -21,6 +21,6 @@ final class Texts {
 
   static Stock stock(Path folder, LocalDate asOf, String project, String... entries)
       throws IOException {
-    return Stock.of(journal(folder, project, entries), asOf);
+    return Stock.of(journal(folder, project, entries), asOf, Stock.Told.TO_THE_BUILDER);
   }
 }

@@ -36,6 +36,8 @@ class NoTraceTest {
       hours: 1:20
       cost: 10
       private: true
+      materials: {used: {epoxy: 3 fl oz}, left: {ring nails: 7}}
+      pieces: {strakes: 1}
       ---
       """;
 
@@ -62,7 +64,15 @@ class NoTraceTest {
   @Test
   void hiddenAmountsLeaveASiteAsIfThereWereNone() throws IOException {
     Map<String, String> one =
-        site(folder, "name: Teal\nsite: {show money: false}\n", "2026-05-20.md", spending(""));
+        site(
+            folder,
+            """
+            name: Teal
+            site: {show money: false}
+            materials: {glue: {unit: ml, on hand: 100 ml}}
+            """,
+            "2026-05-20.md",
+            spending(""));
     Map<String, String> another =
         site(
             other,

@@ -41,7 +41,7 @@ public record StockWords(ShopTalk shop, Optional<Currency> currency) {
         kit.outlay()
             .flatMap(out -> currency.map(c -> " for " + Saying.money(out.amount(), c)))
             .orElse("");
-    return what + " " + kit.from().words() + when(kit) + cost;
+    return what + " " + kit.from().words() + cost + when(kit);
   }
 
   private static String when(Kit kit) {

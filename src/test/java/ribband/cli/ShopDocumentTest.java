@@ -24,6 +24,8 @@ class ShopDocumentTest {
   private static final Path DOCUMENT = Path.of("docs/shop-arithmetic.md");
   private static final Pattern PROJECT =
       Pattern.compile("```yaml project\\.yaml\n(.*?)```", Pattern.DOTALL);
+  private static final Pattern ENTRY =
+      Pattern.compile("```markdown (\\S+\\.md)\n(.*?)```", Pattern.DOTALL);
   private static final Pattern COMMAND =
       Pattern.compile("```console\n\\$ ribband ([^\n]*)\n(.*?)```", Pattern.DOTALL);
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
@@ -37,6 +39,9 @@ class ShopDocumentTest {
     Matcher project = PROJECT.matcher(document);
     assertTrue(project.find(), "no project.yaml in " + DOCUMENT);
     InMemory shop = new InMemory(folder).with("project.yaml", project.group(1));
+    for (Matcher entry = ENTRY.matcher(document); entry.find(); ) {
+      shop.with(entry.group(1), entry.group(2));
+    }
     List<DynamicTest> tests = new ArrayList<>();
     for (Matcher command = COMMAND.matcher(document); command.find(); ) {
       String line = command.group(1);

@@ -132,7 +132,7 @@ class StockCommandTest {
         epoxy
           10 fl oz there at the start, 5½ fl oz left: 1 joint, 4 strakes, 560 in², 2
             nights
-          2 of 1 pt bought on 14 March 2026, here on 22 March 2026 for $48.00, not
+          2 of 1 pt bought for $48.00 on 14 March 2026, here on 22 March 2026, not
             opened yet
         """,
         ribband.run("stock", "--show", "kits", "--material", "epoxy").out());

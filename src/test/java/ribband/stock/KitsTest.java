@@ -41,11 +41,11 @@ class KitsTest {
   void theOldestIsUsedUpFirst() throws Exception {
     assertEquals(
         List.of(
-            "4 fl oz bought on 1 March 2026 for $10.00, used up on 4 March 2026: 1 joint,"
+            "4 fl oz bought for $10.00 on 1 March 2026, used up on 4 March 2026: 1 joint,"
                 + " 2 strakes, 230 in², 2 nights",
-            "2 of 4 fl oz bought on 2 March 2026 for $10.00, 6 fl oz left: 1 coat, 150 in²,"
+            "2 of 4 fl oz bought for $10.00 on 2 March 2026, 6 fl oz left: 1 coat, 150 in²,"
                 + " 2 nights",
-            "1 qt bought on 6 March 2026 for $10.00, not opened yet"),
+            "1 qt bought for $10.00 on 6 March 2026, not opened yet"),
         kits(
             "resin",
             bought("2026-03-01", "4 fl oz"),
@@ -73,8 +73,8 @@ class KitsTest {
   void aNightOfTwoKitsCountsForTheOneThatGaveMore() throws Exception {
     assertEquals(
         List.of(
-            "1 fl oz bought on 1 March 2026 for $10.00, used up on 3 March 2026: 1 night",
-            "4 fl oz bought on 2 March 2026 for $10.00, 2 fl oz left: 3 joints, 1 night"),
+            "1 fl oz bought for $10.00 on 1 March 2026, used up on 3 March 2026: 1 night",
+            "4 fl oz bought for $10.00 on 2 March 2026, 2 fl oz left: 3 joints, 1 night"),
         kits(
             "resin",
             bought("2026-03-01", "1 fl oz"),
@@ -90,7 +90,7 @@ class KitsTest {
   void whatWasNotWrittenDownIsSaidSo() throws Exception {
     assertEquals(
         List.of(
-            "4 fl oz bought on 1 March 2026 for $10.00, 1 fl oz left: nothing of it was written"
+            "4 fl oz bought for $10.00 on 1 March 2026, 1 fl oz left: nothing of it was written"
                 + " down"),
         kits(
             "resin",
@@ -103,7 +103,7 @@ class KitsTest {
   void whatIsNoGlueWentIntoAllThatWasMade() throws Exception {
     assertEquals(
         List.of(
-            "100 bought on 1 March 2026 for $3.00, 60 left: 2 strakes, one of the moulds, 1 night"),
+            "100 bought for $3.00 on 1 March 2026, 60 left: 2 strakes, one of the moulds, 1 night"),
         kits(
             "nails",
             "2026-03-01\nmaterials: {bought: [{material: nails, amount: 100, cost: 3}]}",

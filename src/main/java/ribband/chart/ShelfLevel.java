@@ -200,7 +200,9 @@ public record ShelfLevel(
       if (heights.isEmpty()) {
         heights.add(height);
       }
-      return heights.stream().allMatch(h -> h < y - 20 || h > y + 3);
+      // On one side all along: a drop from above to below would run through the words.
+      return heights.stream().allMatch(h -> h < y - 20)
+          || heights.stream().allMatch(h -> h > y + 3);
     }
 
     private long level(LocalDate date) {

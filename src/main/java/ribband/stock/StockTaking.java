@@ -105,21 +105,28 @@ final class StockTaking {
     List<Delivery> deliveries = new ArrayList<>();
     for (Entry entry : entries) {
       for (Outlay outlay : entry.outlays()) {
-        outlay
-            .purchase()
-            .filter(bought -> bought.amount().isPresent())
-            .flatMap(
-                bought ->
-                    bought
-                        .material()
-                        .map(
-                            name ->
-                                new Delivery(
-                                    entry, outlay, name, bought.arrived().orElse(entry.date()))))
-            .ifPresent(deliveries::add);
+        outlay.purchase().ifPresent(bought -> delivery(entry, outlay, bought, deliveries));
       }
     }
     return deliveries;
+  }
+
+  private void delivery(Entry entry, Outlay outlay, Purchase bought, List<Delivery> deliveries) {
+    if (bought.material().isEmpty()) {
+      return;
+    }
+    String material = bought.material().get();
+    if (bought.amount().isPresent()) {
+      LocalDate day = bought.arrived().orElse(entry.date());
+      deliveries.add(new Delivery(entry, outlay, material, day));
+    } else if (!outlay.amount().isNegative()) {
+      problems.warning(
+          Place.of(entry.file()),
+          "material "
+              + OneLine.quote(material)
+              + " is bought with no amount, so the shelf does not count it; write amount: 1 qt, or"
+              + " item: in place of material:");
+    }
   }
 
   /** Every material that is listed or written anywhere has its book, in the unit it is bound to. */

@@ -209,4 +209,71 @@ class StockTest {
         moves(stock, "nails"));
     assertEquals(1, stock.warnings().size());
   }
+
+  @Test
+  void aPurchaseWithoutAnAmountIsWarnedOf() throws IOException {
+    Stock stock =
+        stock(
+            LATE,
+            "",
+            "2026-01-02\nmaterials: {bought: [{material: nails, cost: 10}, {material: nails, cost:"
+                + " -1}]}");
+    assertEquals(
+        List.of(
+            "2026-01-02.md: warning: material \"nails\" is bought with no amount, so the shelf does"
+                + " not count it; write amount: 1 qt, or item: in place of material:"),
+        stock.warnings().stream().map(Object::toString).toList());
+    assertEquals(List.of(), stock.shelves());
+  }
+
+  /** A rate by volume tells nothing of a material that is weighed, unless densities are known. */
+  @Test
+  void estimatesByAnotherMeasureNeedDensities() throws IOException {
+    String glued = "2026-01-02\njoints: [{adhesive: epoxy, area: 140 in2}]";
+    String weighed = "2026-01-01\nmaterials: {left: {resin: 500 g}}";
+    String project = "adhesives: {epoxy: {material: resin, %sspread: 140 in2 per fl oz}}\n";
+    Stock unknown = stock(LATE, project.formatted(""), weighed, glued);
+    assertEquals(
+        List.of(
+            "2026-01-02.md: warning: what was glued here took fl oz (a volume) of material \"resin\","
+                + " which is counted in g (a weight); write the adhesive's densities, or what was"
+                + " used"),
+        unknown.warnings().stream().map(Object::toString).toList());
+    Stock known =
+        stock(
+            LATE,
+            project.formatted("mix: 1 to 1 by volume, densities: 1 to 1, ")
+                + "materials: {resin:"
+                + " {unit: g}}\n",
+            weighed,
+            glued);
+    assertEquals(List.of(), known.warnings());
+    // A fluid ounce is 29.57 ml.
+    assertEquals("470.43 g", Saying.quantity(known.shelf("resin").get().amountOnHand().get()));
+  }
+
+  @Test
+  void theProjectsOrderComesFirst() throws IOException {
+    Stock stock =
+        stock(
+            LATE,
+            "materials: {varnish: , Epoxy: {unit: fl oz}}\n",
+            "2026-01-02\nmaterials: {used: {nails: 4, epoxy: 2 fl oz}}",
+            "2026-01-03\nmaterials: {left: {varnish: 1 qt}}");
+    assertEquals(
+        List.of("varnish", "Epoxy", "nails"),
+        stock.shelves().stream().map(Shelf::material).toList());
+    assertEquals("qt", stock.shelf("Varnish").orElseThrow().unit().name());
+  }
+
+  @Test
+  void entriesAfterTheDayDoNotCount() throws IOException {
+    Stock stock =
+        stock(
+            LocalDate.of(2026, 1, 2),
+            "materials: {nails: {on hand: 100}}\n",
+            used("2026-01-02", "1"),
+            used("2026-01-03", "2"));
+    assertEquals("99", Saying.quantity(stock.shelf("nails").get().amountOnHand().get()));
+  }
 }

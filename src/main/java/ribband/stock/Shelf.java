@@ -44,13 +44,6 @@ public record Shelf(
         .reduce(Quantity.none(unit), Quantity::plus);
   }
 
-  /** What moves of those kinds were worth. */
-  public Money worth(Move.Kind... kinds) {
-    Set<Move.Kind> wanted = Set.of(kinds);
-    return Money.sum(
-        moves.stream().filter(move -> wanted.contains(move.kind())).map(Move::worth).toList());
-  }
-
   public Optional<Quantity> amountOnHand() {
     return onHand.map(Holding::amount);
   }

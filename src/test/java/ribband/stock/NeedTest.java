@@ -147,4 +147,55 @@ class NeedTest {
             PROJECT,
             List.of("2026-03-01\npieces: {strakes: 2}", "2026-03-02\npieces: {strakes: -1}")));
   }
+
+  @Test
+  void whatNothingAsksForIsSaidSo() throws Exception {
+    assertEquals(
+        "nothing asks for it",
+        need(
+            LocalDate.of(2026, 4, 26),
+            "materials: {resin: {on hand: 2 qt}}\n",
+            List.of("2026-03-01\nhours: 1")));
+  }
+
+  /** Pieces glued with something else, and packs of something else, are of no concern. */
+  @Test
+  void otherMaterialsAreKeptApart() throws Exception {
+    assertEquals(
+        "order 16 fl oz now (16 fl oz for 11.1 ft² of pieces not yet made; 4 fl oz never to go"
+            + " below; 4 fl oz on hand)",
+        need(
+            LocalDate.of(2026, 3, 5),
+            PROJECT
+                .replace("20 fl oz", "4 fl oz")
+                .replace("adhesives: {", "adhesives: {paint: {spread: 1 in2 per fl oz}, ")
+                .replace(
+                    "pieces: {", "pieces: {doors: {total: 2, glue area: 9 ft2, adhesive: paint}, "),
+            List.of(
+                "2026-03-01\nmaterials: {bought: [{material: nails, amount: 7 fl oz, cost: 1}, {item:"
+                    + " resin, amount: 9 fl oz, cost: 2}]}")));
+  }
+
+  /** The eight weeks end with the day and begin 55 days before it. */
+  @Test
+  void thePaceIsThatOfEightWeeks() throws Exception {
+    String project =
+        PROJECT.replace("on hand: 20 fl oz", "on hand: 21 fl oz").replace("16,", "40,");
+    List<String> entries =
+        List.of(
+            "2026-01-01\nhours: 1",
+            "2026-03-01\nmaterials: {used: {resin: 1 fl oz}}",
+            "2026-04-25\nmaterials: {left: {resin: 19 fl oz}, bought: [{material: resin, amount: 1"
+                + " fl oz, cost: 1, arrived: 2026-04-25}]}");
+    // 1 used and 2 missing in 56 days: 19 last 354 days, to 14 April; 10 days earlier.
+    assertEquals(
+        "order 25 of 1 fl oz by 4 April 2027 (40 fl oz for 27.8 ft² of pieces not yet made; 4 fl oz"
+            + " never to go below; 19 fl oz on hand)",
+        need(LocalDate.of(2026, 4, 25), project, entries));
+    // A day later the first of them is out of sight: 2 in 56 days, 19 last 532.
+    assertEquals(
+        "order 25 of 1 fl oz by 30 September 2027 (40 fl oz for 27.8 ft² of pieces not yet made;"
+            + " 4 fl oz never to go below; 19 fl oz on hand)",
+        need(LocalDate.of(2026, 4, 26), project, entries));
+  }
 }

@@ -1,7 +1,11 @@
 package ribband.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -23,7 +27,7 @@ final class Ribband {
     Failures failures = new Failures(around, version());
     int code;
     try {
-      code = commandLine(failures).execute(arguments);
+      code = commandLine(failures, List.of(arguments)).execute(arguments);
     } catch (Error e) {
       // The library hands on exceptions alone; a stack that ran over is told no worse.
       code = failures.tell(e, List.of(arguments));
@@ -37,17 +41,10 @@ final class Ribband {
     return code;
   }
 
-  private CommandLine commandLine(Failures failures) {
-    CommandLine all =
-        new CommandLine(new Root())
-            .addSubcommand(new LayCommand(around))
-            .addSubcommand(new CheckCommand(around))
-            .addSubcommand(new PublishCommand(around, version()))
-            .addSubcommand(new TallyCommand(around))
-            .addSubcommand(new StockCommand(around))
-            .addSubcommand(new MixCommand(around))
-            .addSubcommand(new BoardsCommand(around))
-            .addSubcommand(new JointsCommand(around));
+  private CommandLine commandLine(Failures failures, List<String> arguments) {
+    CommandLine all = new CommandLine(new Root());
+    commands(arguments.isEmpty() ? "" : arguments.get(0))
+        .forEach((name, command) -> all.addSubcommand(name, command.get()));
     all.getCommandSpec().version(version());
     return all.setOut(around.out())
         .setErr(around.err())
@@ -57,6 +54,27 @@ final class Ribband {
         .setParameterExceptionHandler(new UsageErrors())
         .setExecutionExceptionHandler(
             (failure, command, parsed) -> failures.tell(failure, parsed.originalArgs()));
+  }
+
+  /**
+   * To read a command's options takes time: where one is named first, or none, only that is read.
+   */
+  private Map<String, Supplier<Object>> commands(String first) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("lay", () -> new LayCommand(around));
+    commands.put("check", () -> new CheckCommand(around));
+    commands.put("publish", () -> new PublishCommand(around, version()));
+    commands.put("tally", () -> new TallyCommand(around));
+    commands.put("joints", () -> new JointsCommand(around));
+    commands.put("stock", () -> new StockCommand(around));
+    commands.put("mix", () -> new MixCommand(around));
+    commands.put("boards", () -> new BoardsCommand(around));
+    if (commands.containsKey(first)) {
+      commands.keySet().retainAll(Set.of(first));
+    } else if (first.equals("--version")) {
+      commands.clear();
+    }
+    return commands;
   }
 
   private static String version() {

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -96,14 +95,10 @@ final class Bench {
         work.numbers().isEmpty()
             ? count
             : "number " + Saying.list(work.numbers().stream().map(n -> n.toString()).toList());
-    return capitalised(work.kind())
+    return Words.capitalised(work.kind())
         + ": "
         + which
         + work.side().map(side -> ", " + side).orElse("");
-  }
-
-  private static String capitalised(String name) {
-    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
   private String joint(Joint joint, LocalDate date) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import ribband.chart.Chart;
@@ -174,7 +173,7 @@ final class MaterialsPage {
     Collections.reverse(moves);
     return new Section(
         id,
-        capitalised(shelf.material()),
+        Words.capitalised(shelf.material()),
         charts.level(shelf, id),
         shelf.onOrder().stream().filter(o -> o.entry().isPublic()).map(this::onOrder).toList(),
         kits.subList(Math.max(0, kits.size() - MOST_KITS), kits.size()).stream()
@@ -188,11 +187,6 @@ final class MaterialsPage {
         moves.size() > MOST_MOVES
             ? "The newest " + MOST_MOVES + " of " + Saying.count(moves.size()) + "."
             : "");
-  }
-
-  private static String capitalised(String name) {
-    return name.substring(0, name.offsetByCodePoints(0, 1)).toUpperCase(Locale.ROOT)
-        + name.substring(name.offsetByCodePoints(0, 1));
   }
 
   private static boolean isPublic(Optional<Entry> entry) {

@@ -1,6 +1,7 @@
 package ribband.site;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import ribband.measure.Currency;
 import ribband.measure.Money;
@@ -33,6 +34,12 @@ record Words(Currency currency, boolean shown) {
     }
     Money positive = amount.isNegative() ? Money.ZERO.minus(amount) : amount;
     return Optional.of(money(positive) + (amount.isNegative() ? " came back" : " went out"));
+  }
+
+  /** With a capital letter in front, as a heading has it. */
+  static String capitalised(String name) {
+    int first = name.offsetByCodePoints(0, 1);
+    return name.substring(0, first).toUpperCase(Locale.ROOT) + name.substring(first);
   }
 
   static String sentence(List<String> parts) {

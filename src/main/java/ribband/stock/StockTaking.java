@@ -21,18 +21,12 @@ import ribband.journal.Entry;
 import ribband.journal.Entry.Shown;
 import ribband.journal.Journal;
 import ribband.journal.Material;
-import ribband.journal.Outlay;
 import ribband.journal.Project;
-import ribband.journal.Purchase;
 import ribband.measure.Money;
 import ribband.measure.Name;
-import ribband.measure.Packs;
 import ribband.measure.Quantity;
-import ribband.measure.Saying;
 import ribband.measure.Unit;
-import ribband.problem.OneLine;
 import ribband.problem.Place;
-import ribband.problem.Problems;
 import ribband.stock.Move.Kind;
 import ribband.stock.ShelfBook.Known;
 import ribband.stock.Stock.Told;
@@ -50,9 +44,8 @@ final class StockTaking {
   private final Map<String, String> names = new LinkedHashMap<>();
   private final Map<String, ShelfBook> books = new LinkedHashMap<>();
   private final Map<String, List<SpreadRate.Measure>> measures = new LinkedHashMap<>();
-  private final Set<String> warned = new HashSet<>();
   private final Set<String> shown = new HashSet<>();
-  private final Problems problems = new Problems();
+  private final StockWarnings warnings = new StockWarnings();
 
   StockTaking(Journal journal, LocalDate asOf, Told told) {
     this.journal = journal;
@@ -62,19 +55,8 @@ final class StockTaking {
     this.entries = journal.entries().stream().filter(e -> !e.date().isAfter(asOf)).toList();
   }
 
-  /** An amount bought, in stock from a day. */
-  private record Delivery(Entry entry, Outlay outlay, String material, LocalDate day) {
-    Quantity amount() {
-      return outlay.purchase().flatMap(Purchase::amount).map(Packs::total).orElseThrow();
-    }
-
-    boolean isAtOnce() {
-      return day.equals(entry.date());
-    }
-  }
-
   Stock take() {
-    List<Delivery> deliveries = deliveries();
+    List<Delivery> deliveries = Delivery.of(entries, warnings);
     openBooks(deliveries);
     Map<Entry, List<Delivery>> atOnce = byEntry(deliveries.stream().filter(Delivery::isAtOnce));
     Deque<Delivery> coming =
@@ -89,7 +71,7 @@ final class StockTaking {
       entry.left().forEach(a -> book(a.material()).count(entry, a.quantity()));
     }
     arrive(coming, asOf);
-    return new Stock(shelves(coming), problems.sorted());
+    return new Stock(shelves(coming), warnings.sorted());
   }
 
   private static Map<Entry, List<Delivery>> byEntry(Stream<Delivery> deliveries) {
@@ -99,34 +81,6 @@ final class StockTaking {
 
   private ShelfBook book(String material) {
     return books.get(Name.fold(material));
-  }
-
-  private List<Delivery> deliveries() {
-    List<Delivery> deliveries = new ArrayList<>();
-    for (Entry entry : entries) {
-      for (Outlay outlay : entry.outlays()) {
-        outlay.purchase().ifPresent(bought -> delivery(entry, outlay, bought, deliveries));
-      }
-    }
-    return deliveries;
-  }
-
-  private void delivery(Entry entry, Outlay outlay, Purchase bought, List<Delivery> deliveries) {
-    if (bought.material().isEmpty()) {
-      return;
-    }
-    String material = bought.material().get();
-    if (bought.amount().isPresent()) {
-      LocalDate day = bought.arrived().orElse(entry.date());
-      deliveries.add(new Delivery(entry, outlay, material, day));
-    } else if (!outlay.amount().isNegative()) {
-      problems.warning(
-          Place.of(entry.file()),
-          "material "
-              + OneLine.quote(material)
-              + " is bought with no amount, so the shelf does not count it; write amount: 1 qt, or"
-              + " item: in place of material:");
-    }
   }
 
   /** Every material that is listed or written anywhere has its book, in the unit it is bound to. */
@@ -183,14 +137,14 @@ final class StockTaking {
 
   private void shelve(Delivery delivery) {
     Move move = book(delivery.material()).buy(delivery.entry(), delivery.day(), delivery.outlay());
-    warn(move, Place.of(delivery.entry().file()), delivery.material());
+    warnings.ofShortfall(move, Place.of(delivery.entry().file()), delivery.material());
   }
 
   private void use(Entry entry) {
     for (Amount used : entry.used()) {
       GlueWork work = GlueWork.of(entry, Name.fold(used.material()), project);
       Move move = book(used.material()).use(Kind.USED, entry, used.quantity(), told(entry, work));
-      warn(move, used.place(), used.material());
+      warnings.ofShortfall(move, used.place(), used.material());
       told(entry, work)
           .flatMap(GlueWork::measured)
           .ifPresent(adhesive -> measure(adhesive, entry, work, move.amount()));
@@ -200,9 +154,9 @@ final class StockTaking {
         GlueWork work = GlueWork.of(entry, Name.fold(use.material()), project);
         Move move =
             book(use.material()).use(Kind.ESTIMATED, entry, use.amount(), told(entry, work));
-        warn(move, Place.of(entry.file()), use.material());
+        warnings.ofShortfall(move, Place.of(entry.file()), use.material());
       } else {
-        warnOfOtherMeasure(entry, use);
+        warnings.ofOtherMeasure(entry, use, book(use.material()).unit());
       }
     }
   }
@@ -216,40 +170,6 @@ final class StockTaking {
       measures
           .computeIfAbsent(adhesive, name -> new ArrayList<>())
           .add(new SpreadRate.Measure(entry, work.area().orElseThrow(), amount));
-    }
-  }
-
-  /** spec: using more than there is gives a warning with the entry and the shortfall. */
-  private void warn(Move move, Place place, String material) {
-    if (!move.shortfall().isZero()) {
-      problems.warning(
-          place,
-          "of material "
-              + OneLine.quote(material)
-              + " "
-              + Saying.quantity(move.amount())
-              + (move.kind() == Kind.ESTIMATED ? " go by estimate, " : " go, ")
-              + "but "
-              + (move.moved().isZero()
-                  ? "none is"
-                  : "only " + Saying.quantity(move.moved()) + " are")
-              + " on hand, "
-              + Saying.quantity(move.shortfall())
-              + " short; write what was bought, or what is left on the shelf");
-    }
-  }
-
-  private void warnOfOtherMeasure(Entry entry, EstimatedUse use) {
-    if (warned.add(Name.fold(use.material()))) {
-      problems.warning(
-          Place.of(entry.file()),
-          "what was glued here took "
-              + use.amount().unit().told()
-              + " of material "
-              + OneLine.quote(use.material())
-              + ", which is counted in "
-              + book(use.material()).unit().told()
-              + "; write the adhesive's densities, or what was used");
     }
   }
 

@@ -47,48 +47,52 @@ final class Needs {
     this.spreads = spreads;
   }
 
-  /**
-   * What is needed of one material.
-   *
-   * @param key its folded name
-   * @param held what is on hand and on order
-   */
+  /** What is needed of one material. */
   Need of(String key, Quantity onHand, Quantity onOrder, List<Move> moves) {
     Unit unit = onHand.unit();
     Optional<Material> listed = Optional.ofNullable(journal.project().materials().get(key));
     Quantity held = onHand.plus(onOrder);
+    Gluing gluing = gluing(key, unit);
+    Quantity neverBelow =
+        listed.flatMap(Material::neverBelow).map(q -> q.in(unit)).orElse(Quantity.none(unit));
+    Quantity wanted = gluing.amount.plus(neverBelow);
+    Quantity lacking = wanted.isMoreThan(held) ? wanted.minus(held) : Quantity.none(unit);
+    Optional<LocalDate> runsOut = runsOut(held, moves);
+    Optional<LocalDate> orderBy =
+        orderBy(held, neverBelow, runsOut, listed.flatMap(Material::leadTime));
+    boolean enough = lacking.isZero();
+    return new Need(
+        gluing.area,
+        gluing.amount,
+        gluing.unreckoned,
+        neverBelow,
+        lacking,
+        enough ? Optional.empty() : lastPack(key).map(pack -> packs(lacking, pack)),
+        runsOut,
+        enough ? Optional.empty() : orderBy);
+  }
+
+  /** What the pieces not yet made are glued over, and what that takes. */
+  private record Gluing(Quantity area, Quantity amount, List<String> unreckoned) {}
+
+  private Gluing gluing(String key, Unit unit) {
     Quantity area = Quantity.none(Unit.of("in2"));
-    Quantity forPieces = Quantity.none(unit);
+    Quantity amount = Quantity.none(unit);
     List<String> unreckoned = new ArrayList<>();
     for (PieceCount count : pieces.values()) {
       Optional<Adhesive> adhesive = adhesive(count).filter(a -> GlueWork.materialOf(a).equals(key));
       if (adhesive.isPresent() && count.left() > 0) {
         Optional<Quantity> over = count.kind().glueArea().map(each -> each.times(count.left()));
-        Optional<Quantity> amount = over.flatMap(all -> amount(adhesive.get(), all, unit));
-        if (amount.isPresent()) {
+        Optional<Quantity> takes = over.flatMap(all -> amount(adhesive.get(), all, unit));
+        if (takes.isPresent()) {
           area = area.plus(over.orElseThrow());
-          forPieces = forPieces.plus(amount.get());
+          amount = amount.plus(takes.get());
         } else {
           unreckoned.add(count.kind().name());
         }
       }
     }
-    Quantity neverBelow =
-        listed.flatMap(Material::neverBelow).map(q -> q.in(unit)).orElse(Quantity.none(unit));
-    Quantity wanted = forPieces.plus(neverBelow);
-    Quantity lacking = wanted.isMoreThan(held) ? wanted.minus(held) : Quantity.none(unit);
-    Optional<LocalDate> runsOut = runsOut(held, moves);
-    return new Need(
-        area,
-        forPieces,
-        unreckoned,
-        neverBelow,
-        lacking,
-        lacking.isZero() ? Optional.empty() : lastPack(key).map(pack -> packs(lacking, pack)),
-        runsOut,
-        lacking.isZero()
-            ? Optional.empty()
-            : orderBy(held, neverBelow, runsOut, listed.flatMap(Material::leadTime)));
+    return new Gluing(area, amount, unreckoned);
   }
 
   private Optional<Adhesive> adhesive(PieceCount count) {

@@ -57,18 +57,23 @@ public record Quantity(BigFraction number, Unit unit) {
     return text -> {
       Quantity quantity = read(text);
       if (quantity.unit().dimension() != wanted) {
-        throw mismatch(quantity, wanted);
+        throw mismatch(text.strip(), quantity, wanted);
       }
       return quantity;
     };
   }
 
-  private static Unreadable mismatch(Quantity quantity, Dimension wanted) {
+  private static Unreadable mismatch(String text, Quantity quantity, Dimension wanted) {
     Unit unit = quantity.unit();
     String found = unit.dimension().words();
     if (wanted == Dimension.VOLUME && unit.name().equals("oz")) {
       return new Unreadable(
           "is " + found + ", and a volume belongs here", "write fl oz for fluid ounces");
+    }
+    if (unit.equals(Unit.PIECES)) {
+      return new Unreadable(
+          "has no unit, and " + wanted.words() + " belongs here",
+          "write its unit too, as " + text + " " + wanted.unit());
     }
     return new Unreadable(
         "is " + found + ", and " + wanted.words() + " belongs here",
@@ -86,6 +91,11 @@ public record Quantity(BigFraction number, Unit unit) {
       throw new Unreadable(
           "has a unit on one side alone",
           "write " + sides[0] + " " + far.get().unit().name() + " x " + sides[1]);
+    }
+    if (near.isPresent() && Numbers.read(sides[1]).isPresent()) {
+      throw new Unreadable(
+          "has a unit on one side alone",
+          "write " + sides[0] + " x " + sides[1] + " " + near.get().unit().name());
     }
     if (far.isEmpty() || near.isEmpty()) {
       return Optional.empty();

@@ -378,7 +378,7 @@ class BoardsCommandTest {
         "--board | 6 oz x 12 ft | has a side that is a weight, and a length belongs there; WRITE",
         "--board | 6 in x 0 ft | has a side of nothing; WRITE",
         "--board | 6 in x 400 ft | is longer than any board; WRITE",
-        "--strip | 1/4 | is a count, and a length belongs here; write it as 8 ft",
+        "--strip | 1/4 | has no unit, and a length belongs here; write its unit too, as 1/4 in",
         "--strip | 0 in | is nothing at all; write it as 1 1/2 in",
         "--strip | 0.01 mm | is thinner than any saw leaves; write it as 1/4 in",
         "--kerf | 2 oz | is a weight, and a length belongs here; write it as 8 ft",
@@ -415,7 +415,7 @@ class BoardsCommandTest {
             2,
             "",
             """
-            ribband: --strip "1/4" is a count, and a length belongs here; write it as 8 ft
+            ribband: --strip "1/4" has no unit, and a length belongs here; write its unit too, as 1/4 in
             ribband: --need "some" is no whole number from 1 to 99,999; write figures alone, as 22
             ribband: nothing says which board; give its size, as --board "6 in x 12 ft"
             ribband: strips need --kerf, what a cut of the saw takes, as --kerf 1/8in

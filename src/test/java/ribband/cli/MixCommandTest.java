@@ -566,7 +566,7 @@ class MixCommandTest {
         "--area | -3 ft2 | is below zero; write how much there is, as 2 fl oz",
         "--area | 1,5 m2 | has a decimal comma; write 1.5 m2",
         "--cloth | 6 oz | is not a weight for an area; write 6 oz per yd2 or 200 g per m2",
-        "--fillet | 1/2 | is a count, and a length belongs here; write it as 8 ft",
+        "--fillet | 1/2 | has no unit, and a length belongs here; write its unit too, as 1/2 in",
         "--length | 8 fl oz | is a volume, and a length belongs here; write it as 8 ft",
         "--neat | 60 | is not a share; write 60%",
         "--neat | 0% | leaves no resin; write 60%",

@@ -19,7 +19,7 @@ class BadQuantitiesTest {
     "1/0 qt, 'is not an amount; write a number and a unit, as 2 fl oz, 1 1/2 qt or 40 screws'",
     "1 3/2 qt, 'is not an amount; write a number and a unit, as 2 fl oz, 1 1/2 qt or 40 screws'",
     "2e3 ml, 'is not an amount; write a number and a unit, as 2 fl oz, 1 1/2 qt or 40 screws'",
-    "2 in x 8, 'is not an amount; write a number and a unit, as 2 fl oz, 1 1/2 qt or 40 screws'",
+    "2 in x 8, 'has a unit on one side alone; write 2 in x 8 in'",
     "2 x 8 ft, 'has a unit on one side alone; write 2 ft x 8 ft'",
     "2 oz x 8 ft, 'is not an amount; write a number and a unit, as 2 fl oz, 1 1/2 qt or 40 screws'"
   })

@@ -160,7 +160,11 @@ class QuantityTest {
     "VOLUME, 2 oz, 'is a weight, and a volume belongs here; write fl oz for fluid ounces'",
     "VOLUME, 2 lb, 'is a weight, and a volume belongs here; write it as 2 fl oz'",
     "MASS, 2 fl oz, 'is a volume, and a weight belongs here; write it as 12 oz'",
-    "LENGTH, 40, 'is a count, and a length belongs here; write it as 8 ft'",
+    "LENGTH, 40, 'has no unit, and a length belongs here; write its unit too, as 40 in'",
+    "AREA, 40, 'has no unit, and an area belongs here; write its unit too, as 40 in2'",
+    "VOLUME, 1 1/2, 'has no unit, and a volume belongs here; write its unit too, as 1 1/2 fl oz'",
+    "MASS, 40, 'has no unit, and a weight belongs here; write its unit too, as 40 oz'",
+    "LENGTH, 40 screws, 'is a count, and a length belongs here; write it as 8 ft'",
     "AREA, 8 ft, 'is a length, and an area belongs here; write it as 2 in x 8 ft'",
     "BOARDS, 8 ft, 'is a length, and board feet belongs here; write it as 12 board feet'",
     "COUNT, 3 bf, 'is board feet, and a count belongs here; write it as 40'"

@@ -15,21 +15,7 @@ final class AdhesiveOptions {
   private static final String RATIO = "--ratio";
 
   /** An adhesive of which nothing is known, not even its name. */
-  static final Adhesive UNKNOWN =
-      new Adhesive(
-          "",
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty());
+  static final Adhesive UNKNOWN = unknown("");
 
   @Option(
       names = RATIO,
@@ -93,6 +79,24 @@ final class AdhesiveOptions {
       order = 28,
       description = "in clamps: \"8 h\"")
   private String clampTime;
+
+  /** An adhesive of which only the name is known. */
+  static Adhesive unknown(String name) {
+    return new Adhesive(
+        name,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
 
   /** Whether any of it was typed. */
   boolean isAny() {

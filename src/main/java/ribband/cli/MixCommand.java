@@ -111,7 +111,7 @@ final class MixCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  /** One that the journal lists; nothing is known of one that the options alone describe. */
+  /** One that the journal lists; of one that the options alone describe nothing else is known. */
   private Adhesive named(Optional<OpenJournal> project, Wants wants) {
     List<Adhesive> listed =
         project.map(p -> List.copyOf(p.journal().project().adhesives().values())).orElse(List.of());
@@ -120,6 +120,9 @@ final class MixCommand implements Callable<Integer> {
         return wants
             .read("--adhesive", adhesive, name -> one(name, listed))
             .orElse(AdhesiveOptions.UNKNOWN);
+      }
+      if (sheet.isAny()) {
+        return AdhesiveOptions.unknown(adhesive);
       }
       wants.refuse(
           "--adhesive names one of a journal, and no project.yaml lies here or in a folder above;"

@@ -719,4 +719,23 @@ class MixCommandTest {
             """),
         shop.run("mix", "--amount", "3 fl oz"));
   }
+
+  @Test
+  void aNameAndOptionsDoWithoutAJournal() {
+    InMemory.Run run =
+        new InMemory(folder)
+            .run(
+                "mix",
+                "--adhesive",
+                "epoxy",
+                "--ratio",
+                "2 to 1",
+                "--amount",
+                "3 fl oz",
+                "--format",
+                "table");
+    assertEquals("", run.err());
+    assertEquals(
+        "Mix epoxy for 3 fl oz\n", run.out().lines().limit(1).reduce("", (a, b) -> b + "\n"));
+  }
 }

@@ -1,12 +1,11 @@
 package ribband.journal;
 
 import java.time.LocalDate;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import ribband.measure.Hours;
 import ribband.measure.Money;
+import ribband.measure.Ordered;
 
 /**
  * Work done before the journal began: in the figures to date and per phase, in no month.
@@ -21,7 +20,7 @@ public record Carried(
   public static final Carried NOTHING = new Carried(Optional.empty(), 0, Map.of(), Map.of());
 
   public Carried {
-    hours = Collections.unmodifiableMap(new LinkedHashMap<>(hours));
-    cost = Collections.unmodifiableMap(new LinkedHashMap<>(cost));
+    hours = Ordered.copy(hours);
+    cost = Ordered.copy(cost);
   }
 }

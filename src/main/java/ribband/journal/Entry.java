@@ -2,13 +2,12 @@ package ribband.journal;
 
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import ribband.measure.Hours;
 import ribband.measure.Money;
+import ribband.measure.Ordered;
 import ribband.measure.Percent;
 
 /**
@@ -55,22 +54,18 @@ public record Entry(
   }
 
   public Entry {
-    hours = ordered(hours);
+    hours = Ordered.copy(hours);
     outlays = List.copyOf(outlays);
     used = List.copyOf(used);
     left = List.copyOf(left);
     pieces = List.copyOf(pieces);
-    complete = ordered(complete);
+    complete = Ordered.copy(complete);
     joints = List.copyOf(joints);
     coats = List.copyOf(coats);
     todo = List.copyOf(todo);
     done = List.copyOf(done);
     lessons = List.copyOf(lessons);
     photos = List.copyOf(photos);
-  }
-
-  private static <V> Map<String, V> ordered(Map<String, V> map) {
-    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
   }
 
   public Hours totalHours() {

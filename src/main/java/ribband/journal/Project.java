@@ -3,14 +3,13 @@ package ribband.journal;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.ZoneId;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import ribband.measure.Currency;
 import ribband.measure.Name;
+import ribband.measure.Ordered;
 import ribband.measure.Temperature;
 import ribband.measure.Units;
 import ribband.shop.Adhesive;
@@ -43,9 +42,9 @@ public record Project(
     Map<Month, Temperature> shopTemperatures) {
   public Project {
     phases = List.copyOf(phases);
-    materials = Collections.unmodifiableMap(new LinkedHashMap<>(materials));
-    adhesives = Collections.unmodifiableMap(new LinkedHashMap<>(adhesives));
-    pieces = Collections.unmodifiableMap(new LinkedHashMap<>(pieces));
+    materials = Ordered.copy(materials);
+    adhesives = Ordered.copy(adhesives);
+    pieces = Ordered.copy(pieces);
     away = List.copyOf(away);
     shopTemperatures = Map.copyOf(shopTemperatures);
   }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.Year;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -19,6 +18,7 @@ import ribband.journal.Journal;
 import ribband.journal.Phase;
 import ribband.measure.Hours;
 import ribband.measure.Money;
+import ribband.measure.Ordered;
 import ribband.measure.Week;
 
 /**
@@ -39,7 +39,7 @@ public record Ledger(
     List<Row<Entry>> entries,
     List<PhaseRow> phases) {
   public Ledger {
-    nights = Collections.unmodifiableMap(new LinkedHashMap<>(nights));
+    nights = Ordered.copy(nights);
     months = List.copyOf(months);
     years = List.copyOf(years);
     weeks = List.copyOf(weeks);

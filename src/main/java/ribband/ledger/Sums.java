@@ -1,10 +1,10 @@
 package ribband.ledger;
 
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import ribband.measure.Hours;
 import ribband.measure.Money;
+import ribband.measure.Ordered;
 
 /**
  * Hours and money added up, whole and by phase.
@@ -17,8 +17,8 @@ public record Sums(int sessions, Map<String, Hours> hours, Map<String, Money> co
   public static final Sums NONE = new Sums(0, Map.of(), Map.of());
 
   public Sums {
-    hours = Collections.unmodifiableMap(new LinkedHashMap<>(hours));
-    cost = Collections.unmodifiableMap(new LinkedHashMap<>(cost));
+    hours = Ordered.copy(hours);
+    cost = Ordered.copy(cost);
   }
 
   public Sums plus(Sums other) {

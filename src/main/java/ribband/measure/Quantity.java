@@ -192,6 +192,9 @@ public record Quantity(BigFraction number, Unit unit) {
 
   /** The same amount in another unit, exactly. */
   public Quantity in(Unit wanted) {
+    if (unit.equals(wanted)) {
+      return this;
+    }
     if (!unit.goesWith(wanted)) {
       throw new IllegalArgumentException(unit.told() + " is not " + wanted.told());
     }

@@ -1,12 +1,11 @@
 package ribband.stock;
 
 import java.time.LocalDate;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import ribband.journal.Entry;
 import ribband.journal.Outlay;
+import ribband.measure.Ordered;
 import ribband.measure.Quantity;
 
 /**
@@ -35,7 +34,7 @@ public record Kit(
     Map<String, Integer> pieces,
     Optional<LocalDate> emptied) {
   public Kit {
-    pieces = Collections.unmodifiableMap(new LinkedHashMap<>(pieces));
+    pieces = Ordered.copy(pieces);
   }
 
   /** Whether anything was ever taken from it. */

@@ -6,8 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import ribband.journal.Entry;
 import ribband.journal.Outlay;
 import ribband.measure.Quantity;
@@ -15,7 +13,10 @@ import ribband.measure.Unit;
 
 /** Keeps what came of a material apart, oldest first, while a journal is gone through. */
 final class Kits {
+  private static final Quantity NO_AREA = Quantity.none(Unit.of("in2"));
+
   private final List<Story> stories = new ArrayList<>();
+  private int oldest;
 
   /** A kit while it is written. */
   private static final class Story {
@@ -24,10 +25,11 @@ final class Kits {
     private final Optional<Entry> entry;
     private final Optional<Outlay> outlay;
     private final Quantity amount;
-    private final Set<LocalDate> nights = new TreeSet<>();
-    private final Map<String, Integer> pieces = new LinkedHashMap<>();
     private Quantity left;
-    private Quantity area = Quantity.none(Unit.of("in2"));
+    private Quantity area = NO_AREA;
+    private Map<String, Integer> pieces = Map.of();
+    private Optional<LocalDate> lastNight = Optional.empty();
+    private int nights;
     private int joints;
     private int coats;
     private Optional<LocalDate> emptied = Optional.empty();
@@ -55,20 +57,28 @@ final class Kits {
       return taken;
     }
 
+    /** Days come in their order. */
+    private void drawnFrom(LocalDate day) {
+      if (!lastNight.equals(Optional.of(day))) {
+        lastNight = Optional.of(day);
+        nights++;
+      }
+    }
+
+    private void made(GlueWork work) {
+      joints += work.joints();
+      coats += work.coats();
+      work.area().ifPresent(more -> area = area.plus(more));
+      if (!work.pieces().isEmpty()) {
+        Map<String, Integer> all = new LinkedHashMap<>(pieces);
+        work.pieces().forEach((kind, count) -> all.merge(kind, count, Integer::sum));
+        pieces = all;
+      }
+    }
+
     private Kit kit() {
       return new Kit(
-          from,
-          date,
-          entry,
-          outlay,
-          amount,
-          left,
-          nights.size(),
-          joints,
-          coats,
-          area,
-          pieces,
-          emptied);
+          from, date, entry, outlay, amount, left, nights, joints, coats, area, pieces, emptied);
     }
   }
 
@@ -94,28 +104,22 @@ final class Kits {
     Quantity wanted = amount;
     Optional<Story> most = Optional.empty();
     Quantity mostTaken = Quantity.none(amount.unit());
-    for (Story story : stories) {
-      if (wanted.isZero()) {
-        break;
-      }
+    while (oldest < stories.size() && stories.get(oldest).left.isZero()) {
+      oldest++;
+    }
+    for (int i = oldest; i < stories.size() && !wanted.isZero(); i++) {
+      Story story = stories.get(i);
       if (!story.left.isZero()) {
         Quantity taken = story.take(wanted, day);
         wanted = wanted.minus(taken);
-        work.ifPresent(w -> story.nights.add(day));
+        work.ifPresent(w -> story.drawnFrom(day));
         if (taken.isMoreThan(mostTaken)) {
           most = Optional.of(story);
           mostTaken = taken;
         }
       }
     }
-    most.ifPresent(story -> work.ifPresent(w -> tell(story, w)));
-  }
-
-  private static void tell(Story story, GlueWork work) {
-    story.joints += work.joints();
-    story.coats += work.coats();
-    work.area().ifPresent(more -> story.area = story.area.plus(more));
-    work.pieces().forEach((kind, count) -> story.pieces.merge(kind, count, Integer::sum));
+    most.ifPresent(story -> work.ifPresent(story::made));
   }
 
   /** Takes back to the shop what came last. */

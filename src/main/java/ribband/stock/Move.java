@@ -15,7 +15,8 @@ import ribband.measure.Quantity;
  * @param worth of what came or went: by how much the worth of the shelf, to the cent, changed, so
  *     that the moves add up to the cent
  * @param shortfall how much of the amount was not there to go
- * @param after what is there then; empty while nothing has told yet what is on the shelf
+ * @param onHand what is there then; empty while nothing has told yet what is on the shelf
+ * @param worthAfter what that is worth, to the cent
  */
 public record Move(
     Kind kind,
@@ -24,7 +25,8 @@ public record Move(
     Quantity amount,
     Money worth,
     Quantity shortfall,
-    Optional<Holding> after) {
+    Optional<Quantity> onHand,
+    Optional<Money> worthAfter) {
 
   /** What moved it. */
   public enum Kind {
@@ -64,15 +66,6 @@ public record Move(
     public boolean isUse() {
       return this == USED || this == ESTIMATED || this == MISSING;
     }
-  }
-
-  public Optional<Quantity> onHand() {
-    return after.map(Holding::amount);
-  }
-
-  /** What is on the shelf then, to the cent. */
-  public Optional<Money> worthAfter() {
-    return after.map(Holding::worth);
   }
 
   /** How much of the amount did come or go. */

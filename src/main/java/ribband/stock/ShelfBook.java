@@ -14,6 +14,7 @@ import ribband.measure.Unit;
 /** Writes down what moves one material, while a journal is gone through in its order. */
 final class ShelfBook {
   private final Unit unit;
+  private final Quantity none;
   private final Kits kits = new Kits();
   private final List<Move> moves = new ArrayList<>();
   private Holding holding;
@@ -30,6 +31,7 @@ final class ShelfBook {
 
   ShelfBook(Unit unit, Known known) {
     this.unit = unit;
+    this.none = Quantity.none(unit);
     this.known = known;
     this.holding = Holding.none(unit);
   }
@@ -63,7 +65,7 @@ final class ShelfBook {
     known = Known.KNOWN;
     holding = holding.plus(amount, BigFraction.of(cost));
     return written(
-        new Move(kind, day, entry, amount.in(unit), new Money(cost), Quantity.none(unit), held()));
+        new Move(kind, day, entry, amount.in(unit), new Money(cost), none, onHand(), worth()));
   }
 
   /**
@@ -87,8 +89,9 @@ final class ShelfBook {
             Optional.of(entry),
             amount,
             before.worth().minus(holding.worth()),
-            amount.minus(there),
-            held()));
+            there == amount ? none : amount.minus(there),
+            onHand(),
+            worth()));
   }
 
   /**
@@ -112,8 +115,9 @@ final class ShelfBook {
             Optional.of(entry),
             amount,
             before.worth().minus(holding.worth()),
-            amount.minus(there),
-            held()));
+            there == amount ? none : amount.minus(there),
+            onHand(),
+            worth()));
   }
 
   private Move written(Move move) {
@@ -141,6 +145,14 @@ final class ShelfBook {
   /** What is there; empty where nothing has told it. */
   Optional<Holding> held() {
     return known == Known.KNOWN ? Optional.of(holding) : Optional.empty();
+  }
+
+  private Optional<Quantity> onHand() {
+    return held().map(Holding::amount);
+  }
+
+  private Optional<Money> worth() {
+    return held().map(Holding::worth);
   }
 
   List<Move> moves() {

@@ -144,7 +144,7 @@ public final class StockData {
                 Words.of(move.kind().word()),
                 amount(move.amount()),
                 Words.of(shelf.unit().name()),
-                money(move.after().map(after -> move.worth())),
+                money(move.onHand().map(there -> move.worth())),
                 amount(move.shortfall()),
                 amount(move.onHand()),
                 money(move.worthAfter()),

@@ -15,8 +15,8 @@ import ribband.measure.Name;
  * @param done less those taken back; never more than the total, never below 0
  */
 public record PieceCount(PieceKind kind, int done) {
-  public PieceCount {
-    done = Math.max(0, Math.min(done, kind.total()));
+  private static PieceCount of(PieceKind kind, long done) {
+    return new PieceCount(kind, (int) Math.max(0, Math.min(done, kind.total())));
   }
 
   /**
@@ -25,11 +25,11 @@ public record PieceCount(PieceKind kind, int done) {
    * @param asOf entries after it do not count
    */
   public static Map<String, PieceCount> of(Journal journal, LocalDate asOf) {
-    Map<String, Integer> done = new LinkedHashMap<>();
+    Map<String, Long> done = new LinkedHashMap<>();
     for (Entry entry : journal.entries()) {
       if (!entry.date().isAfter(asOf)) {
         for (PieceWork work : entry.pieces()) {
-          done.merge(Name.fold(work.kind()), work.count(), Integer::sum);
+          done.merge(Name.fold(work.kind()), (long) work.count(), Long::sum);
         }
       }
     }
@@ -37,8 +37,7 @@ public record PieceCount(PieceKind kind, int done) {
     journal
         .project()
         .pieces()
-        .forEach(
-            (fold, kind) -> counts.put(fold, new PieceCount(kind, done.getOrDefault(fold, 0))));
+        .forEach((fold, kind) -> counts.put(fold, of(kind, done.getOrDefault(fold, 0L))));
     return counts;
   }
 

@@ -25,6 +25,7 @@ import ribband.stock.StockWords;
 final class ShelfCharts {
   private static final int PARTS = 1000;
   private static final int FEWEST_DAYS = 2;
+  private static final BigFraction MOST = BigFraction.of(1_000_000_000).multiply(1000);
 
   private final Book book;
   private final StockWords words;
@@ -37,8 +38,11 @@ final class ShelfCharts {
   /** The chart of a shelf; none where too little moved to tell anything. */
   List<Chart<ShelfLevel>> level(Shelf shelf, String id) {
     Unit unit = unit(shelf);
+    if (shelf.onHand().isEmpty() || isBeyondDrawing(shelf, unit)) {
+      return List.of();
+    }
     List<ShelfLevel.Day> days = days(shelf, unit);
-    if (shelf.onHand().isEmpty() || days.size() < FEWEST_DAYS) {
+    if (days.size() < FEWEST_DAYS) {
       return List.of();
     }
     Caption caption =
@@ -58,6 +62,14 @@ final class ShelfCharts {
                 .map(q -> new RunningCurve.Plan(parts(q, unit), "never below " + words.own(q)))
                 .toList(),
             yardstick(unit)));
+  }
+
+  private static boolean isBeyondDrawing(Shelf shelf, Unit unit) {
+    Quantity all =
+        shelf.moves().stream()
+            .map(Move::amount)
+            .reduce(shelf.need().orElseThrow().neverBelow(), Quantity::plus);
+    return all.in(unit).number().compareTo(MOST) > 0;
   }
 
   private String summary(Shelf shelf) {

@@ -71,9 +71,14 @@ final class Kits {
       work.area().ifPresent(more -> area = area.plus(more));
       if (!work.pieces().isEmpty()) {
         Map<String, Integer> all = new LinkedHashMap<>(pieces);
-        work.pieces().forEach((kind, count) -> all.merge(kind, count, Integer::sum));
+        work.pieces().forEach((kind, count) -> all.merge(kind, count, Story::atMost));
         pieces = all;
       }
+    }
+
+    /** More pieces than a number holds are a slip, and no reason to tell nothing at all. */
+    private static int atMost(int some, int more) {
+      return (int) Math.min(Integer.MAX_VALUE, (long) some + more);
     }
 
     private Kit kit() {

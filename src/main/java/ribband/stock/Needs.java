@@ -31,6 +31,7 @@ final class Needs {
   private static final long FEWEST_DAYS = 14;
   private static final long DAY_SECONDS = 86_400;
   private static final int FARTHEST_DAYS = 36_500;
+  private static final int MOST_PACKS = 99_999;
 
   private final Journal journal;
   private final LocalDate asOf;
@@ -67,7 +68,7 @@ final class Needs {
         gluing.unreckoned,
         neverBelow,
         lacking,
-        enough ? Optional.empty() : lastPack(key).map(pack -> packs(lacking, pack)),
+        enough ? Optional.empty() : lastPack(key).flatMap(pack -> packs(lacking, pack)),
         runsOut,
         enough ? Optional.empty() : orderBy);
   }
@@ -129,9 +130,13 @@ final class Needs {
     return last;
   }
 
-  private static Packs packs(Quantity lacking, Quantity pack) {
+  /** Nobody buys so many of a pack that its size must be a slip. */
+  private static Optional<Packs> packs(Quantity lacking, Quantity pack) {
     BigFraction count = lacking.over(pack);
-    return new Packs(count.bigDecimalValue(0, RoundingMode.CEILING).intValueExact(), pack);
+    return count.compareTo(BigFraction.of(MOST_PACKS)) > 0
+        ? Optional.empty()
+        : Optional.of(
+            new Packs(count.bigDecimalValue(0, RoundingMode.CEILING).intValueExact(), pack));
   }
 
   private Optional<LocalDate> runsOut(Quantity held, List<Move> moves) {

@@ -22,6 +22,7 @@ import ribband.journal.Entry.Shown;
 import ribband.journal.Journal;
 import ribband.journal.Material;
 import ribband.journal.Project;
+import ribband.measure.Dimension;
 import ribband.measure.Money;
 import ribband.measure.Name;
 import ribband.measure.Quantity;
@@ -166,7 +167,9 @@ final class StockTaking {
   }
 
   private void measure(String adhesive, Entry entry, GlueWork work, Quantity amount) {
-    if (!amount.isZero()) {
+    // What is counted in cans tells no spread.
+    Dimension by = amount.unit().dimension();
+    if (!amount.isZero() && (by == Dimension.VOLUME || by == Dimension.MASS)) {
       measures
           .computeIfAbsent(adhesive, name -> new ArrayList<>())
           .add(new SpreadRate.Measure(entry, work.area().orElseThrow(), amount));

@@ -73,6 +73,17 @@ class SpreadRateTest {
     assertEquals(told.isEmpty() ? List.of() : List.of(told), measures(stock));
   }
 
+  /** Of cans nobody knows how much is in one. */
+  @Test
+  void whatIsCountedMeasuresNothing() throws Exception {
+    Stock stock =
+        stock(
+            "",
+            Stock.Told.TO_THE_BUILDER,
+            "2026-03-01\nmaterials: {used: {resin: 1 can}}\npieces: {strakes: 3}");
+    assertEquals(List.of(), measures(stock));
+  }
+
   @Test
   void nothingUsedMeasuresNothing() throws Exception {
     Stock stock =

@@ -128,4 +128,43 @@ class MaterialsTest {
         Files.readString(folder.resolve("site/index.html"), StandardCharsets.UTF_8)
             .contains("materials.html"));
   }
+
+  /** Slips of many figures are told as they stand, and stop nothing. */
+  @Test
+  void absurdAmountsStopNothing() throws IOException {
+    InMemory ribband =
+        new InMemory(folder)
+            .with(
+                "project.yaml",
+                """
+                name: Teal
+                units: metric
+                phases: [planking]
+                materials: {skin: {unit: mm2, never below: 999999999 m2}}
+                adhesives: {epoxy: {material: skin, spread: 0.000000001 mm2 per 999999999 gal}}
+                pieces: {strakes: {total: 99999, glue area: 999999999 m2, adhesive: epoxy}}
+                """);
+    for (int i = 1; i < 8; i++) {
+      ribband.with(
+          "2026-03-0" + i + ".md",
+          """
+          ---
+          phase: planking
+          pieces: {strakes: 99999}
+          materials:
+            used: {skin: 1 mm2}
+            bought: [{material: skin, amount: 9999 of 999999999 m2}]
+          ---
+          """);
+    }
+    ribband.with(
+        "2026-03-08.md",
+        "---\nmaterials: {left: {skin: 1 mm2}, bought: [{material: skin, amount: 0.001 mm2}]}\n---\n");
+    InMemory.Run run = ribband.run("publish", "-q");
+    assertEquals(0, run.code(), run.err());
+    for (String list : List.of("shelf", "moves", "kits", "spreads")) {
+      assertEquals(0, ribband.run("stock", "--show", list).code());
+      assertEquals(0, ribband.run("stock", "--show", list, "--format", "json").code());
+    }
+  }
 }

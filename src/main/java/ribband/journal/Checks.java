@@ -56,7 +56,8 @@ final class Checks {
     warnOfLikelySlips();
     // A job that seems unknown may stand in an entry whose own problem has been told.
     if (gathered == Gathered.ALL) {
-      jobs();
+      new JobChecks(known, phases(), problems).run(entries);
+      new PieceChecks(project, problems).run(entries);
     }
   }
 
@@ -176,44 +177,6 @@ final class Checks {
                             + OneLine.quote(near)
                             + "?"));
       }
-    }
-  }
-
-  private void jobs() {
-    Map<String, String> noted = new LinkedHashMap<>();
-    entries.forEach(e -> e.todo().forEach(job -> noted.put(Name.fold(job.id()), job.id())));
-    Map<String, String> goals = new LinkedHashMap<>(noted);
-    project.pieces().forEach((fold, kind) -> goals.put(fold, kind.name()));
-    phases().forEach(phase -> goals.put(Name.fold(phase.id()), phase.id()));
-    boolean allGoalsKnown =
-        !known.unsure().contains("pieces") && !known.unsure().contains("phases");
-    for (Entry entry : entries) {
-      entry.done().forEach(mark -> closes(mark, noted));
-      if (allGoalsKnown) {
-        entry.todo().forEach(job -> job.after().forEach(mark -> waits(mark, goals)));
-      }
-    }
-  }
-
-  private void closes(Mark done, Map<String, String> noted) {
-    if (!noted.containsKey(Name.fold(done.name()))) {
-      problems.error(
-          done.place(),
-          "done "
-              + OneLine.quote(done.name())
-              + " was never noted as a todo; "
-              + Nearest.hint(done.name(), noted.values(), "note it in an earlier entry first"));
-    }
-  }
-
-  private void waits(Mark after, Map<String, String> goals) {
-    if (!goals.containsKey(Name.fold(after.name()))) {
-      problems.error(
-          after.place(),
-          "after "
-              + OneLine.quote(after.name())
-              + " names no job, kind of pieces or phase; "
-              + Nearest.hint(after.name(), goals.values(), "note the job it waits for first"));
     }
   }
 

@@ -9,6 +9,7 @@ import ribband.problem.Place;
  * A job noted for later.
  *
  * @param after ids of jobs, kinds of pieces or phases that come first
+ * @param place of its id
  */
 public record Job(
     String id,

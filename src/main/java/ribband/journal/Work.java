@@ -78,20 +78,22 @@ final class Work {
   private Optional<PieceWork> done(PieceKind kind, Optional<String> side, Node node) {
     if (node instanceof Listing numbers) {
       List<Integer> which = numbers(kind, numbers);
-      return Optional.of(new PieceWork(kind.name(), side, which.size(), which));
+      int count = which.stream().mapToInt(Integer::signum).sum();
+      return Optional.of(new PieceWork(kind.name(), side, count, which, node.place()));
     }
     return Values.read(kind.name(), node, Readings.whole(-kind.total(), kind.total()), problems)
-        .map(count -> new PieceWork(kind.name(), side, count, List.of()));
+        .map(count -> new PieceWork(kind.name(), side, count, List.of(), node.place()));
   }
 
+  /** spec: a number below zero takes that one back. */
   private List<Integer> numbers(PieceKind kind, Listing listing) {
     List<Integer> which = new ArrayList<>();
     Set<Integer> seen = new HashSet<>();
     for (Node item : listing.items()) {
-      Values.read(kind.name() + " number", item, Readings.whole(1, kind.total()), problems)
+      Values.read(kind.name() + " number", item, number(kind), problems)
           .ifPresent(
               number -> {
-                if (seen.add(number)) {
+                if (seen.add(Math.abs(number))) {
                   which.add(number);
                 } else {
                   problems.error(
@@ -100,6 +102,14 @@ final class Work {
               });
     }
     return which;
+  }
+
+  private static Reading<Integer> number(PieceKind kind) {
+    return text -> {
+      int least = text.startsWith("-") ? -kind.total() : 1;
+      int most = text.startsWith("-") ? -1 : kind.total();
+      return Readings.whole(least, most).read(text);
+    };
   }
 
   List<Joint> joints(Fields entry) {
@@ -169,7 +179,15 @@ final class Work {
           Optional<Hours> hours = keys.value("hours", Hours::read);
           id.filter(name -> isNew(name, keys.placeOfValue("id"), seen))
               .ifPresent(
-                  name -> jobs.add(new Job(name, what.orElse(name), after, phase, hours, place)));
+                  name ->
+                      jobs.add(
+                          new Job(
+                              name,
+                              what.orElse(name),
+                              after,
+                              phase,
+                              hours,
+                              keys.placeOfValue("id"))));
         });
     return jobs;
   }

@@ -91,14 +91,24 @@ final class Bench {
   private static String piece(PieceWork work) {
     String count =
         work.count() < 0 ? Saying.count(-work.count()) + " scrapped" : Saying.count(work.count());
-    String which =
-        work.numbers().isEmpty()
-            ? count
-            : "number " + Saying.list(work.numbers().stream().map(n -> n.toString()).toList());
+    String which = work.numbers().isEmpty() ? count : numbers(work.numbers());
     return Words.capitalised(work.kind())
         + ": "
         + which
         + work.side().map(side -> ", " + side).orElse("");
+  }
+
+  private static String numbers(List<Integer> numbers) {
+    List<String> made = numbers.stream().filter(n -> n > 0).map(n -> n.toString()).toList();
+    List<String> scrapped = numbers.stream().filter(n -> n < 0).map(n -> "" + -n).toList();
+    List<String> said = new ArrayList<>();
+    if (!made.isEmpty()) {
+      said.add("number " + Saying.list(made));
+    }
+    if (!scrapped.isEmpty()) {
+      said.add("number " + Saying.list(scrapped) + " scrapped");
+    }
+    return String.join(", ", said);
   }
 
   private String joint(Joint joint, LocalDate date) {

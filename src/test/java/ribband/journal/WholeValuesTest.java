@@ -330,8 +330,14 @@ class WholeValuesTest {
             List.of(used("epoxy", "2 fl oz", 7, 17), used("ring nails", "40", 7, 38)),
             List.of(used("ring nails", "160", 8, 22)),
             List.of(
-                new PieceWork("strakes", Optional.of("port"), 1, List.of()),
-                new PieceWork("strakes", Optional.of("starboard"), 2, List.of(3, 4))),
+                new PieceWork(
+                    "strakes", Optional.of("port"), 1, List.of(), new Place(ENTRY, 17, 26)),
+                new PieceWork(
+                    "strakes",
+                    Optional.of("starboard"),
+                    2,
+                    List.of(3, 4),
+                    new Place(ENTRY, 17, 40))),
             Map.of("planking", Percent.read("40%")),
             List.of(
                 new Joint(
@@ -355,7 +361,7 @@ class WholeValuesTest {
                     List.of(new Mark("strakes", new Place(ENTRY, 29, 50))),
                     Optional.of("fairing"),
                     Optional.of(Hours.ofMinutes(90)),
-                    new Place(ENTRY, 29, 5))),
+                    new Place(ENTRY, 29, 10))),
             List.of(new Mark("trim-ends", new Place(ENTRY, 30, 8))),
             List.of("Dry-fit first."),
             List.of(

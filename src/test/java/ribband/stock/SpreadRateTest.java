@@ -69,7 +69,8 @@ class SpreadRateTest {
       })
   void anEntryMeasures(String keys, String told) throws Exception {
     String entry = "2026-03-01\nmaterials: {used: {resin: 2 fl oz}}\n" + keys.replace("; ", "\n");
-    Stock stock = stock("", Stock.Told.TO_THE_BUILDER, entry);
+    String before = "2026-02-28\npieces: {strakes: 3}";
+    Stock stock = stock("", Stock.Told.TO_THE_BUILDER, before, entry);
     assertEquals(told.isEmpty() ? List.of() : List.of(told), measures(stock));
   }
 

@@ -150,12 +150,13 @@ class MaterialsTest {
           """
           ---
           phase: planking
-          pieces: {strakes: 99999}
+          pieces: {strakes: %s}
           materials:
             used: {skin: 1 mm2}
             bought: [{material: skin, amount: 9999 of 999999999 m2}]
           ---
-          """);
+          """
+              .formatted(i % 2 == 1 ? "99999" : "-99999"));
     }
     ribband.with(
         "2026-03-08.md",

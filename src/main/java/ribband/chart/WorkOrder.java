@@ -1,8 +1,11 @@
 package ribband.chart;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
+import java.util.Set;
 
 /**
  * The order of work: a line for each step, what comes first above, and a lead from each step to
@@ -124,11 +127,13 @@ public record WorkOrder(int width, int height, List<Mark> marks, List<Lead> lead
 
   /** The steps that have to do with others, renumbered; the rest stand alone in the list. */
   public static List<Step> joined(List<Step> steps) {
+    Set<Integer> awaited = new HashSet<>();
+    steps.forEach(step -> awaited.addAll(step.after));
     List<Integer> kept = new ArrayList<>();
+    Map<Integer, Integer> numbers = new HashMap<>();
     for (int i = 0; i < steps.size(); i++) {
-      int number = i;
-      boolean awaited = steps.stream().anyMatch(step -> step.after.contains(number));
-      if (awaited || !steps.get(i).after.isEmpty()) {
+      if (awaited.contains(i) || !steps.get(i).after.isEmpty()) {
+        numbers.put(i, kept.size());
         kept.add(i);
       }
     }
@@ -140,7 +145,7 @@ public record WorkOrder(int width, int height, List<Mark> marks, List<Lead> lead
                     step.name,
                     step.words,
                     step.sign,
-                    step.after.stream().map(kept::indexOf).collect(Collectors.toList()),
+                    step.after.stream().map(numbers::get).toList(),
                     step.told))
         .toList();
   }

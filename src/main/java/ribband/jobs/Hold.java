@@ -2,8 +2,12 @@ package ribband.jobs;
 
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
+import ribband.joints.Bond;
 import ribband.joints.Bonds;
 import ribband.joints.GluedJoint;
 import ribband.journal.Entry;
@@ -19,14 +23,22 @@ public record Hold(String joint, Optional<Instant> until) {
   private static final Comparator<Hold> LONGEST =
       Comparator.comparing(hold -> hold.until().orElse(Instant.MAX));
 
-  /** The joint that is longest in clamps of those glued in some entries; empty where none is. */
-  static Optional<Hold> of(List<Entry> entries, Bonds bonds) {
-    return bonds.live().stream()
-        .filter(bond -> entries.stream().anyMatch(e -> e.address().equals(bond.made().entry())))
-        .filter(GluedJoint.class::isInstance)
-        .map(GluedJoint.class::cast)
-        .filter(joint -> isHeld(joint, bonds.now()))
-        .map(joint -> new Hold(joint.made().name(), joint.clampsOff().value()))
+  /** The joint that is longest in clamps of those each entry glued, by the entry's address. */
+  static Map<String, Hold> byEntry(Bonds bonds) {
+    Map<String, Hold> holds = new HashMap<>();
+    for (Bond bond : bonds.live()) {
+      if (bond instanceof GluedJoint joint && isHeld(joint, bonds.now())) {
+        Hold hold = new Hold(joint.made().name(), joint.clampsOff().value());
+        holds.merge(joint.made().entry(), hold, BinaryOperator.maxBy(LONGEST));
+      }
+    }
+    return holds;
+  }
+
+  /** Whichever lasts longest of those of some entries. */
+  static Optional<Hold> of(List<Entry> entries, Map<String, Hold> byEntry) {
+    return entries.stream()
+        .flatMap(entry -> Optional.ofNullable(byEntry.get(entry.address())).stream())
         .max(LONGEST);
   }
 

@@ -54,10 +54,11 @@ public record PunchList(List<NotedJob> done, List<OpenJob> open) {
                     waiting
                         .computeIfAbsent(first, none -> new LinkedHashSet<>())
                         .add(open.get(goal))));
+    Map<String, Hold> holds = Hold.byEntry(bonds);
     return new PunchList(
         jobs.stream().filter(job -> job.done().isPresent()).toList(),
         order(waits).stream()
-            .map(goal -> job(open.get(goal), waits, waiting, reached, bonds))
+            .map(goal -> job(open.get(goal), waits, waiting, reached, holds))
             .toList());
   }
 
@@ -74,7 +75,7 @@ public record PunchList(List<NotedJob> done, List<OpenJob> open) {
       Map<Goal, List<Goal>> waits,
       Map<Goal, Set<NotedJob>> waiting,
       Reached reached,
-      Bonds bonds) {
+      Map<String, Hold> holds) {
     List<Goal> before = waits.get(job.goal());
     List<Entry> finished = job.after().stream().flatMap(g -> reached.in(g).stream()).toList();
     List<NotedJob> next =
@@ -84,7 +85,7 @@ public record PunchList(List<NotedJob> done, List<OpenJob> open) {
     return new OpenJob(
         job,
         before,
-        before.isEmpty() ? Hold.of(finished, bonds) : Optional.empty(),
+        before.isEmpty() ? Hold.of(finished, holds) : Optional.empty(),
         next.stream().filter(n -> waits.get(n.goal()).size() == 1).toList(),
         next.stream().filter(n -> waits.get(n.goal()).size() > 1).toList());
   }

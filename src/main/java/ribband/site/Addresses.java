@@ -16,6 +16,7 @@ final class Addresses {
   static final String HOME = "index.html";
   static final String MONEY = "money.html";
   static final String MATERIALS = "materials.html";
+  static final String AHEAD = "ahead.html";
   static final String RECORDS = "records.html";
   static final String PICTURES = "pictures.html";
   static final String MONTHS_CSV = "months.csv";

@@ -1,0 +1,147 @@
+package ribband.site;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ribband.chart.Caption;
+import ribband.chart.Chart;
+import ribband.chart.WorkOrder;
+import ribband.chart.WorkOrder.Sign;
+import ribband.jobs.Goal;
+import ribband.jobs.JobWords;
+import ribband.jobs.NotedJob;
+import ribband.jobs.OpenJob;
+import ribband.jobs.OpenJob.State;
+import ribband.jobs.PunchList;
+import ribband.measure.Saying;
+
+/** The punch list as the page of what is ahead shows it. */
+final class AheadJobs {
+  /** A list of more is no help to a reader; the builder's terminal tells them all. */
+  private static final int MOST = 100;
+
+  private final PunchList list;
+  private final JobWords words;
+
+  AheadJobs(PunchList list, JobWords words) {
+    this.list = list;
+    this.words = words;
+  }
+
+  /**
+   * One job.
+   *
+   * @param href the entry that noted it
+   * @param size hours and phase; may be empty
+   * @param then what it waits for and what waits for it; may be empty
+   */
+  record Line(String what, String href, String size, String then) {}
+
+  /** What a job is called on the site: readers know no ids. */
+  static String name(NotedJob job) {
+    return "“" + job.what() + "”";
+  }
+
+  List<Line> in(State state) {
+    return list.in(state).stream().limit(MOST).map(this::line).toList();
+  }
+
+  /** How many jobs the lists leave out; empty where none. */
+  String more() {
+    long left = 0;
+    for (State state : State.values()) {
+      left += Math.max(0, list.in(state).size() - MOST);
+    }
+    return left == 0 ? "" : "And " + Saying.count(left) + " more, not listed.";
+  }
+
+  private Line line(OpenJob open) {
+    NotedJob job = open.job();
+    List<String> then = new ArrayList<>();
+    open.hold().map(words::hold).ifPresent(then::add);
+    if (!open.waitsFor().isEmpty()) {
+      then.add("waits for " + words.waitsFor(open));
+    }
+    String unlocks = words.unlocks(open.frees(), open.helps());
+    if (!unlocks.isEmpty()) {
+      then.add(unlocks);
+    }
+    String said = String.join("; ", then);
+    return new Line(
+        job.what(),
+        Addresses.href(Addresses.AHEAD, Addresses.entry(job.noted())),
+        words.size(job),
+        said.isEmpty() ? "" : Words.capitalised(said) + ".");
+  }
+
+  /** The drawing of the order; none where no job waits for another thing. */
+  List<Chart<WorkOrder>> order() {
+    List<WorkOrder.Step> steps = WorkOrder.joined(steps());
+    if (steps.isEmpty()) {
+      return List.of();
+    }
+    String most =
+        steps.size() > WorkOrder.MOST
+            ? " The first " + WorkOrder.MOST + " of " + Saying.count(steps.size()) + " are drawn."
+            : "";
+    long waiting = list.in(State.WAITING).size();
+    return List.of(
+        WorkOrder.chart(
+            new Caption(
+                "order",
+                "The order of work",
+                "A line for each job; what must follow stands below and to the right of what comes"
+                    + " before it. An open ring is ready, a ring with a bar is held, a dot waits,"
+                    + " a square stands for pieces or a phase.",
+                "An open ring is ready, a barred one held by a joint, a dot waits, a square stands"
+                    + " for pieces or a phase. "
+                    + Words.capitalised(Saying.number(waiting))
+                    + (waiting == 1 ? " job waits." : " jobs wait.")
+                    + most),
+            steps));
+  }
+
+  private List<WorkOrder.Step> steps() {
+    Map<Goal, Integer> numbers = new LinkedHashMap<>();
+    List<WorkOrder.Step> steps = new ArrayList<>();
+    for (Goal goal : list.awaited().keySet()) {
+      numbers.put(goal, numbers.size());
+      steps.add(
+          new WorkOrder.Step(
+              goal.kind() == Goal.Kind.PIECES ? "Pieces" : kind(goal),
+              Words.capitalised(words.goal(goal)),
+              Sign.GOAL,
+              List.of(),
+              "–"));
+    }
+    for (OpenJob open : list.open()) {
+      numbers.put(open.job().goal(), numbers.size());
+      steps.add(
+          new WorkOrder.Step(
+              "Job",
+              open.job().what(),
+              sign(open.state()),
+              open.waitsFor().stream()
+                  .flatMap(goal -> Optional.ofNullable(numbers.get(goal)).stream())
+                  .toList(),
+              open.waitsFor().isEmpty()
+                  ? open.hold().map(words::hold).orElse("–")
+                  : words.waitsFor(open)));
+    }
+    return steps;
+  }
+
+  private static String kind(Goal goal) {
+    return goal.kind() == Goal.Kind.PHASE ? "Phase" : "Not listed";
+  }
+
+  private static Sign sign(State state) {
+    return switch (state) {
+      case READY -> Sign.READY;
+      case HELD -> Sign.HELD;
+      case WAITING -> Sign.WAITING;
+    };
+  }
+}

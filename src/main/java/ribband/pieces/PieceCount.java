@@ -3,10 +3,12 @@ package ribband.pieces;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import ribband.journal.Entry;
 import ribband.journal.Journal;
 import ribband.journal.PieceKind;
 import ribband.journal.PieceWork;
+import ribband.measure.Hours;
 import ribband.measure.Name;
 
 /**
@@ -43,5 +45,9 @@ public record PieceCount(PieceKind kind, int done) {
 
   public int left() {
     return kind.total() - done;
+  }
+
+  public Optional<Hours> hoursLeft() {
+    return kind.hours().map(each -> new Hours(Math.multiplyExact(each.seconds(), (long) left())));
   }
 }

@@ -1,0 +1,134 @@
+package ribband.plan;
+
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
+import ribband.measure.Hours;
+import ribband.measure.Saying;
+
+/** Says to a builder how a phase stands; where nothing follows from the figures, nothing is. */
+public final class StandingWords {
+  private static final BigFraction QUARTER = BigFraction.of(900);
+  private static final BigFraction HOUR = BigFraction.of(3600);
+
+  /** From here on a quarter of an hour more or less means nothing. */
+  private static final BigFraction LONG = BigFraction.of(20 * 3600);
+
+  private StandingWords() {}
+
+  /** {@code at this rate planking takes 148 hours, 28 over plan}. */
+  public static String of(PhaseStanding phase) {
+    Optional<EarnedValue> earned = phase.earned();
+    if (phase.isDone()) {
+      return done(phase.hours(), phase.planned());
+    }
+    if (phase.hours().isZero()) {
+      return "no hours yet";
+    }
+    if (earned.isEmpty()) {
+      return Saying.hoursInWords(phase.hours()) + ", no hours planned";
+    }
+    if (phase.complete().basis() == Complete.Basis.ASSUMED) {
+      return used(earned.get());
+    }
+    return atThisRate(inASentence(phase.phase().title()), earned.get());
+  }
+
+  /** The same of the whole; its name is what the sentence calls it, as {@code the boat}. */
+  public static String ofWhole(String name, Standing standing) {
+    Optional<EarnedValue> whole = standing.whole();
+    if (whole.isEmpty()) {
+      return "no hours planned";
+    }
+    EarnedValue earned = whole.get();
+    boolean isDone = standing.assumed().isEmpty() && earned.left().signum() == 0;
+    if (isDone) {
+      return done(earned.ac(), Optional.of(earned.bac()));
+    }
+    if (earned.ac().isZero()) {
+      return "no hours yet";
+    }
+    return standing.isGuess() ? used(earned) : atThisRate(name, earned);
+  }
+
+  private static String done(Hours hours, Optional<Hours> planned) {
+    if (hours.isZero()) {
+      return "done, no hours noted";
+    }
+    return "done in "
+        + Saying.hoursInWords(hours)
+        + planned.map(plan -> ", " + againstPlan(seconds(hours), plan)).orElse("");
+  }
+
+  /** A share that was guessed from the hours says nothing about the rate. */
+  private static String used(EarnedValue earned) {
+    return earned.ac().compareTo(earned.bac()) > 0
+        ? Saying.hoursInWords(earned.ac())
+            + " so far, "
+            + againstPlan(seconds(earned.ac()), earned.bac())
+        : Saying.hours(earned.ac())
+            + " of "
+            + Saying.hoursInWords(earned.bac())
+            + " used, how far it stands is not noted";
+  }
+
+  private static String atThisRate(String name, EarnedValue earned) {
+    return earned
+        .eac()
+        .map(StandingWords::rounded)
+        .map(
+            eac ->
+                "at this rate "
+                    + name
+                    + " takes "
+                    + Saying.hoursInWords(eac)
+                    + ", "
+                    + againstPlan(seconds(eac), earned.bac()))
+        .orElseGet(() -> Saying.hoursInWords(earned.ac()) + " so far, none of it done yet");
+  }
+
+  /** What is said, so that the words add up. */
+  private static Hours rounded(BigFraction seconds) {
+    BigFraction step = seconds.compareTo(LONG) < 0 ? QUARTER : HOUR;
+    long steps = seconds.divide(step).bigDecimalValue(0, RoundingMode.HALF_UP).longValueExact();
+    return new Hours(Math.multiplyExact(steps, step.longValue()));
+  }
+
+  private static String againstPlan(BigFraction seconds, Hours plan) {
+    BigFraction over = seconds.subtract(seconds(plan));
+    String hours = Saying.hours(magnitude(over));
+    if (hours.equals("0")) {
+      return "as planned";
+    }
+    return hours + (over.signum() > 0 ? " over plan" : " under plan");
+  }
+
+  private static BigFraction seconds(Hours hours) {
+    return BigFraction.of(hours.seconds());
+  }
+
+  private static Hours magnitude(BigFraction seconds) {
+    return new Hours(seconds.abs().bigDecimalValue(0, RoundingMode.HALF_UP).longValueExact());
+  }
+
+  /** A title inside a sentence: small, where its second letter is small too. */
+  private static String inASentence(String title) {
+    return title.matches("\\p{Lu}\\p{Ll}.*")
+        ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1)
+        : title;
+  }
+
+  /** {@code −12½}; zero without a sign. */
+  public static String hours(BigFraction seconds) {
+    String hours = Saying.hours(magnitude(seconds));
+    return (seconds.signum() < 0 && !hours.equals("0") ? "−" : "") + hours;
+  }
+
+  /** {@code 0.89}; a dash where it is undefined. */
+  public static String index(Optional<BigFraction> index) {
+    return index
+        .map(value -> value.bigDecimalValue(2, RoundingMode.HALF_UP).toPlainString())
+        .orElse("–");
+  }
+}

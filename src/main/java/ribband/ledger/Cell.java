@@ -3,6 +3,7 @@ package ribband.ledger;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Objects;
+import org.apache.commons.numbers.fraction.BigFraction;
 import ribband.measure.Currency;
 import ribband.measure.Hours;
 import ribband.measure.Money;
@@ -109,6 +110,27 @@ public sealed interface Cell {
     public String data() {
       BigDecimal number = quantity.number().bigDecimalValue(PLACES, RoundingMode.HALF_UP);
       return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    }
+  }
+
+  /** A bare number of either sign, such as a ratio, or hours that may be owed. */
+  record Exact(BigFraction number) implements Cell {
+    private static final int PLACES = 4;
+
+    public Exact {
+      Objects.requireNonNull(number);
+    }
+
+    /** Decimal, at most 4 places, rounded half up. */
+    @Override
+    public String data() {
+      BigDecimal decimal = number.bigDecimalValue(PLACES, RoundingMode.HALF_UP);
+      return decimal.signum() == 0 ? "0" : decimal.stripTrailingZeros().toPlainString();
+    }
+
+    @Override
+    public String said() {
+      return data().replace('-', '−');
     }
   }
 

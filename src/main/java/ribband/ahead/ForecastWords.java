@@ -1,0 +1,113 @@
+package ribband.ahead;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ribband.measure.Hours;
+import ribband.measure.Saying;
+import ribband.plan.ColdMonths.ColdMonth;
+import ribband.plan.Forecast;
+import ribband.plan.HoursLeft;
+import ribband.shop.Figure;
+
+/** Says a forecast to a person: dates with their odds, never one date alone. */
+public final class ForecastWords {
+  private ForecastWords() {}
+
+  /**
+   * {@code 212 hours are left, by the plan and the pace so far}; why not, where that is unknown.
+   */
+  public static String left(Forecast forecast) {
+    return forecast
+        .left()
+        .value()
+        .map(
+            left ->
+                Saying.hoursInWords(rounded(left))
+                    + (Saying.hourOrHours(rounded(left)).equals("hour") ? " is" : " are")
+                    + " left")
+        .orElse("How many hours are left is unknown: " + forecast.left().why());
+  }
+
+  /** Nobody knows to the minute what is not yet done. */
+  private static Hours rounded(Hours left) {
+    long quarter = 900;
+    return new Hours((left.seconds() + quarter - 1) / quarter * quarter);
+  }
+
+  /** The Sundays with their odds, or why there is none; a sentence each. */
+  public static List<String> dates(Forecast forecast) {
+    if (forecast.p50().value().isEmpty()) {
+      return List.of("No date: " + forecast.p50().why() + ".");
+    }
+    return List.of(
+        "Even odds by " + date(forecast.p50()) + " (P50).",
+        "Four in five by " + date(forecast.p80()) + " (P80).",
+        "Nineteen in twenty by " + date(forecast.p95()) + " (P95).");
+  }
+
+  private static String date(Figure<LocalDate> sunday) {
+    return sunday.value().map(Saying::dayInFull).orElse("no date, it takes " + sunday.why());
+  }
+
+  /** What it was drawn from. */
+  public static String drawn(Forecast forecast) {
+    int weeks = forecast.past().weeks().size();
+    return "Drawn "
+        + Saying.count(Forecast.DRAWS)
+        + " times from the last "
+        + Saying.counted(weeks, "whole week", "whole weeks")
+        + ", idle ones among them"
+        + (forecast.away().isEmpty() ? "" : ", days away left out")
+        + "; a guess from the past, and no promise.";
+  }
+
+  /** What the hours leave out; empty where nothing. */
+  public static Optional<String> leftOut(HoursLeft left) {
+    return left.leftOut().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Left out, as no hours are planned for them: " + Saying.list(left.leftOut()) + ".");
+  }
+
+  /** {@code Too cold in the shop for epoxy: December 2026 and January 2027.}, one an adhesive. */
+  public static List<String> cold(List<ColdMonth> months) {
+    Map<String, List<String>> byAdhesive = new LinkedHashMap<>();
+    for (ColdMonth cold : months) {
+      cold.adhesives()
+          .forEach(
+              adhesive ->
+                  byAdhesive
+                      .computeIfAbsent(adhesive, none -> new ArrayList<>())
+                      .add(Saying.month(cold.month())));
+    }
+    return byAdhesive.entrySet().stream()
+        .map(e -> "Too cold in the shop for " + e.getKey() + ": " + months(e.getValue()) + ".")
+        .toList();
+  }
+
+  /** A forecast of decades has a winter each year. */
+  private static String months(List<String> months) {
+    int most = 12;
+    return months.size() <= most
+        ? Saying.list(months)
+        : String.join(", ", months.subList(0, most))
+            + " and "
+            + Saying.count(months.size() - most)
+            + " more";
+  }
+
+  /** How the hours left of a part were reckoned. */
+  public static String how(HoursLeft.Basis basis) {
+    return switch (basis) {
+      case FINISHED -> "nothing is left";
+      case USED_UP -> "the planned hours are used up; note complete to tell how far it is";
+      case PIECES -> "the pieces left, at their own rate";
+      case RATE -> "plan × (1 − complete) ÷ CPI";
+      case PLAN -> "plan × (1 − complete), no rate yet";
+    };
+  }
+}

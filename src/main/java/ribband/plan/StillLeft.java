@@ -3,7 +3,6 @@ package ribband.plan;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
@@ -22,8 +21,8 @@ public record StillLeft(LocalDate date, Hours p5, Hours p20, Hours p50, Hours p8
 
   /**
    * From the as-of date to the Sunday by which 95 of 100 draws are done: weeks thinned evenly to at
-   * most 60, and the Sunday before a week where weeks away come before it. Empty where the forecast
-   * has no such Sunday.
+   * most 60, those of P50 and P80, and the Sunday before a week where weeks away come before it.
+   * Empty where the forecast has no such Sunday.
    *
    * @param random of the seed that the forecast was drawn with: then these are its very draws
    */
@@ -32,8 +31,11 @@ public record StillLeft(LocalDate date, Hours p5, Hours p20, Hours p50, Hours p8
       return List.of();
     }
     WeeksAhead ahead = WeeksAhead.of(forecast.away(), forecast.asOf());
-    LocalDate end = forecast.p95().value().get();
-    int[] weeks = thinned(Collections.binarySearch(ahead.sundays(), end) + 1);
+    int[] weeks =
+        shown(
+            ahead.week(forecast.p50().value().orElseThrow()),
+            ahead.week(forecast.p80().value().orElseThrow()),
+            ahead.week(forecast.p95().value().get()));
     long[][] left = draw(forecast, ahead, weeks, random);
     Hours all = forecast.left().value().orElseThrow();
     List<StillLeft> days = new ArrayList<>();
@@ -58,10 +60,11 @@ public record StillLeft(LocalDate date, Hours p5, Hours p20, Hours p50, Hours p8
     return new StillLeft(day, p5, p20, p50, p80, p95);
   }
 
-  /** Evenly out of 1 to last, the last among them. */
-  private static int[] thinned(int last) {
+  /** Evenly out of 1 to last, the last among them; and the two that have dates of their own. */
+  private static int[] shown(int p50, int p80, int last) {
     int count = Math.min(last, MOST);
-    return IntStream.rangeClosed(1, count).map(i -> (int) ((long) i * last / count)).toArray();
+    IntStream even = IntStream.rangeClosed(1, count).map(i -> i * last / count);
+    return IntStream.concat(even, IntStream.of(p50, p80)).sorted().distinct().toArray();
   }
 
   /** What is left at those weeks, in each draw; a draw that is done has none left. */

@@ -2,6 +2,7 @@ package ribband.plan;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import ribband.journal.Away;
 
@@ -43,5 +44,10 @@ record WeeksAhead(List<LocalDate> sundays) {
    */
   LocalDate sunday(long week) {
     return sundays.get((int) week - 1);
+  }
+
+  /** The number of the week that ends on a Sunday. */
+  int week(LocalDate sunday) {
+    return Collections.binarySearch(sundays, sunday) + 1;
   }
 }

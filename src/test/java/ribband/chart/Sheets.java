@@ -46,6 +46,7 @@ final class Sheets {
     curves(sheets);
     bars(sheets);
     nights(sheets);
+    sheets.addAll(FanSheets.all());
     for (int length : new int[] {1, 40, 700}) {
       sheets.add(
           new Sheet(

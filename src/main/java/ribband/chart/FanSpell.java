@@ -1,0 +1,36 @@
+package ribband.chart;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Months that follow one another and are too cold for the same. */
+record FanSpell(YearMonth first, YearMonth last, String what) {
+  static List<FanSpell> of(List<Fan.ColdMonth> months) {
+    List<FanSpell> spells = new ArrayList<>();
+    months.stream()
+        .sorted(Comparator.comparing(Fan.ColdMonth::month))
+        .forEach(month -> add(month, spells));
+    return spells;
+  }
+
+  private static void add(Fan.ColdMonth month, List<FanSpell> spells) {
+    int end = spells.size() - 1;
+    if (end >= 0 && spells.get(end).goesOnWith(month)) {
+      FanSpell longer = new FanSpell(spells.get(end).first, month.month(), month.what());
+      spells.set(end, longer);
+    } else {
+      spells.add(new FanSpell(month.month(), month.month(), month.what()));
+    }
+  }
+
+  private boolean goesOnWith(Fan.ColdMonth month) {
+    return last.plusMonths(1).equals(month.month()) && what.equals(month.what());
+  }
+
+  String words() {
+    String to = first.equals(last) ? "" : " to " + MonthNames.full(last);
+    return MonthNames.full(first) + to + ": too cold for " + what;
+  }
+}

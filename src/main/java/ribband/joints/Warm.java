@@ -41,7 +41,7 @@ public record Warm(Optional<Warmth> warmth, From from) {
    *
    * @param day on which it was made
    */
-  static Warm of(Optional<Warmth> written, LocalDate day, Project project) {
+  public static Warm of(Optional<Warmth> written, LocalDate day, Project project) {
     if (written.isPresent()) {
       return new Warm(written, From.ENTRY);
     }

@@ -20,8 +20,6 @@ import ribband.measure.Span;
 import ribband.measure.Unit;
 import ribband.pieces.PieceCount;
 import ribband.shop.Adhesive;
-import ribband.shop.Spreading;
-import ribband.shop.TwoParts;
 
 /** Reckons what is still needed of each material. */
 final class Needs {
@@ -102,9 +100,7 @@ final class Needs {
 
   private Optional<Quantity> amount(Adhesive adhesive, Quantity area, Unit unit) {
     return Optional.ofNullable(spreads.get(Name.fold(adhesive.name())))
-        .flatMap(SpreadRate::inForce)
-        .map(spread -> Spreading.amount(area, spread))
-        .flatMap(mixed -> TwoParts.of(adhesive).measuredBy(unit.dimension(), mixed));
+        .flatMap(rate -> rate.takes(area, unit.dimension()));
   }
 
   /** The pack of the latest purchase, whether it has come or not. */

@@ -5,8 +5,10 @@ import java.util.Optional;
 import java.util.Set;
 import ribband.journal.Entry;
 import ribband.measure.Money;
+import ribband.measure.Name;
 import ribband.measure.Quantity;
 import ribband.measure.Unit;
+import ribband.shop.Adhesive;
 
 /**
  * One material, as of a day.
@@ -42,6 +44,18 @@ public record Shelf(
         .filter(move -> wanted.contains(move.kind()))
         .map(Move::amount)
         .reduce(Quantity.none(unit), Quantity::plus);
+  }
+
+  /**
+   * What gluing an area takes of it, exactly.
+   *
+   * @return a volume or a weight; empty where no spread is known, or no density to turn it with
+   */
+  public Optional<Quantity> takes(Adhesive adhesive, Quantity area) {
+    return spreads.stream()
+        .filter(rate -> Name.fold(rate.adhesive().name()).equals(Name.fold(adhesive.name())))
+        .findFirst()
+        .flatMap(rate -> rate.takes(area, unit.dimension()));
   }
 
   public Optional<Quantity> amountOnHand() {

@@ -3,9 +3,12 @@ package ribband.stock;
 import java.util.List;
 import java.util.Optional;
 import ribband.journal.Entry;
+import ribband.measure.Dimension;
 import ribband.measure.Quantity;
 import ribband.measure.Spread;
 import ribband.shop.Adhesive;
+import ribband.shop.Spreading;
+import ribband.shop.TwoParts;
 
 /**
  * How far an adhesive went at this builder's bench, beside what is stated of it.
@@ -42,6 +45,18 @@ public record SpreadRate(Adhesive adhesive, List<Measure> measures) {
 
   public Basis basis() {
     return measures.size() >= ENOUGH || adhesive.spread().isEmpty() ? Basis.MEASURED : Basis.STATED;
+  }
+
+  /**
+   * What an area takes of it mixed, exactly.
+   *
+   * @param by a volume or a weight
+   * @return empty where no rate is known, or no density to turn it with
+   */
+  Optional<Quantity> takes(Quantity area, Dimension by) {
+    return inForce()
+        .map(spread -> Spreading.amount(area, spread))
+        .flatMap(mixed -> TwoParts.of(adhesive).measuredBy(by, mixed));
   }
 
   /** The rate to reckon with; empty where nothing is stated and nothing was measured. */

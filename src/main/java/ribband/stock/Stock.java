@@ -6,6 +6,7 @@ import java.util.Optional;
 import ribband.journal.Journal;
 import ribband.measure.Name;
 import ribband.problem.Problem;
+import ribband.shop.Adhesive;
 
 /**
  * Every material of a journal, as of a day.
@@ -44,5 +45,10 @@ public record Stock(List<Shelf> shelves, List<Problem> warnings) {
     return shelves.stream()
         .filter(shelf -> Name.fold(shelf.material()).equals(Name.fold(material)))
         .findFirst();
+  }
+
+  /** The shelf of what an adhesive is mixed from. */
+  public Optional<Shelf> shelf(Adhesive adhesive) {
+    return shelf(GlueWork.materialOf(adhesive));
   }
 }

@@ -1,0 +1,26 @@
+package ribband.nights;
+
+import java.time.LocalDate;
+import java.util.OptionalInt;
+import ribband.journal.Journal;
+import ribband.measure.Hours;
+
+/**
+ * What a night has to work with.
+ *
+ * @param clamps that the shop has, 0 or more; empty where nothing tells it
+ */
+public record Setting(EveningLength evening, OptionalInt clamps) {
+  /** The builder's usual evening and the project's clamps. */
+  public static Setting usual(Journal journal, LocalDate night) {
+    return new Setting(EveningLength.usual(journal, night), journal.project().clamps());
+  }
+
+  public Setting withEvening(Hours hours) {
+    return new Setting(EveningLength.given(hours), clamps);
+  }
+
+  public Setting withClamps(int number) {
+    return new Setting(evening, OptionalInt.of(number));
+  }
+}

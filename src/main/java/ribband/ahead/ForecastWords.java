@@ -1,6 +1,7 @@
 package ribband.ahead;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +16,8 @@ import ribband.shop.Figure;
 
 /** Says a forecast to a person: dates with their odds, never one date alone. */
 public final class ForecastWords {
+  private static final int MOST_SPELLS = 4;
+
   private ForecastWords() {}
 
   /**
@@ -73,30 +76,49 @@ public final class ForecastWords {
             "Left out, as no hours are planned for them: " + Saying.list(left.leftOut()) + ".");
   }
 
-  /** {@code Too cold in the shop for epoxy: December 2026 and January 2027.}, one an adhesive. */
+  /** {@code Too cold in the shop for epoxy: December 2026 to February 2027.}, a sentence each. */
   public static List<String> cold(List<ColdMonth> months) {
-    Map<String, List<String>> byAdhesive = new LinkedHashMap<>();
+    Map<String, List<YearMonth>> byAdhesive = new LinkedHashMap<>();
     for (ColdMonth cold : months) {
       cold.adhesives()
           .forEach(
               adhesive ->
                   byAdhesive
                       .computeIfAbsent(adhesive, none -> new ArrayList<>())
-                      .add(Saying.month(cold.month())));
+                      .add(cold.month()));
     }
-    return byAdhesive.entrySet().stream()
-        .map(e -> "Too cold in the shop for " + e.getKey() + ": " + months(e.getValue()) + ".")
+    Map<List<YearMonth>, List<String>> bySpell = new LinkedHashMap<>();
+    byAdhesive.forEach(
+        (adhesive, cold) -> bySpell.computeIfAbsent(cold, none -> new ArrayList<>()).add(adhesive));
+    return bySpell.entrySet().stream()
+        .map(
+            e ->
+                "Too cold in the shop for "
+                    + Saying.list(e.getValue())
+                    + ": "
+                    + spells(e.getKey())
+                    + ".")
         .toList();
   }
 
-  /** A forecast of decades has a winter each year. */
-  private static String months(List<String> months) {
-    int most = 12;
-    return months.size() <= most
-        ? Saying.list(months)
-        : String.join(", ", months.subList(0, most))
+  private static String spells(List<YearMonth> months) {
+    List<String> spells = new ArrayList<>();
+    int start = 0;
+    for (int i = 1; i <= months.size(); i++) {
+      if (i == months.size() || !months.get(i - 1).plusMonths(1).equals(months.get(i))) {
+        String first = Saying.month(months.get(start));
+        String last = Saying.month(months.get(i - 1));
+        spells.add(first.equals(last) ? first : first + " to " + last);
+        start = i;
+      }
+    }
+    // A forecast of decades has a winter each year.
+    int more = spells.size() - MOST_SPELLS;
+    return more <= 0
+        ? Saying.list(spells)
+        : String.join(", ", spells.subList(0, MOST_SPELLS))
             + " and "
-            + Saying.count(months.size() - most)
+            + Saying.count(more)
             + " more";
   }
 

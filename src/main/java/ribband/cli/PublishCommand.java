@@ -15,6 +15,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import ribband.ahead.Ahead;
 import ribband.album.Album;
 import ribband.journal.Journal;
 import ribband.ledger.Ledger;
@@ -86,7 +87,8 @@ final class PublishCommand implements Callable<Integer> {
       Inspection printed = print(inspection, press);
       requireSound(printed.open());
       Ledger ledger = Ledger.of(open.journal());
-      int pages = Site.draw(printed.album(), ledger, printed.stock(), release, press::put);
+      Ahead ahead = Ahead.forReaders(open.journal(), printed.stock());
+      int pages = Site.draw(printed.album(), ledger, printed.stock(), ahead, release, press::put);
       Published published = press.finish();
       LastPublish.Made made =
           new LastPublish.Made(

@@ -67,6 +67,7 @@ final class Ribband {
     commands.put("tally", () -> new TallyCommand(around));
     commands.put("joints", () -> new JointsCommand(around));
     commands.put("stock", () -> new StockCommand(around));
+    commands.put("ahead", () -> new AheadCommand(around));
     commands.put("mix", () -> new MixCommand(around));
     commands.put("boards", () -> new BoardsCommand(around));
     if (commands.containsKey(first)) {

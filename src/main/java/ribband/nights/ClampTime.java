@@ -15,6 +15,7 @@ import ribband.pieces.Session;
 import ribband.shop.Adhesive;
 import ribband.shop.Cure;
 import ribband.shop.Figure;
+import ribband.stock.Stock.Told;
 
 /**
  * How long pieces stay in clamps.
@@ -28,8 +29,12 @@ public record ClampTime(Optional<Adhesive> adhesive, Warm warm, Figure<Span> las
    * spec: at the temperature of the latest night that made some and glued, else the month's mean,
    * else as rated.
    */
-  static ClampTime of(PieceCount count, Project project, LocalDate night) {
-    List<Joint> joints = latestJoints(count.sessions().all());
+  static ClampTime of(PieceCount count, Project project, LocalDate night, Told told) {
+    List<Joint> joints =
+        latestJoints(
+            count.sessions().all().stream()
+                .filter(made -> told == Told.TO_THE_BUILDER || made.entry().isPublic())
+                .toList());
     Optional<Warmth> written =
         last(joints.stream().flatMap(j -> j.temperature().stream()).toList());
     Optional<String> named =

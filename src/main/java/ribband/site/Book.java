@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import ribband.ahead.Ahead;
 import ribband.album.Album;
 import ribband.album.Leaf;
 import ribband.journal.Entry;
@@ -24,23 +25,29 @@ import ribband.ledger.Row;
 import ribband.stock.Shelf;
 import ribband.stock.Stock;
 
-/** All that pages read from: the album and everything reckoned from its journal. */
+/**
+ * All that pages read from: the album and everything reckoned from its journal.
+ *
+ * @param whole what lies ahead, of use or not
+ */
 record Book(
     Album album,
     Ledger ledger,
     Stock stock,
+    Ahead whole,
     Records records,
     Purchases purchases,
     Words words,
     String release) {
 
-  static Book of(Album album, Ledger ledger, Stock stock, String release) {
+  static Book of(Album album, Ledger ledger, Stock stock, Ahead ahead, String release) {
     Journal journal = album.journal();
     boolean shown = journal.project().site().money() == MoneyShown.SHOWN;
     return new Book(
         album,
         ledger,
         stock,
+        ahead,
         Records.of(ledger),
         Purchases.of(journal),
         new Words(journal.project().currency(), shown),
@@ -58,6 +65,11 @@ record Book(
 
   boolean hasMaterials() {
     return !shelves().isEmpty();
+  }
+
+  /** What lies ahead; empty where nothing does that anybody wrote down. */
+  Optional<Ahead> ahead() {
+    return Optional.of(whole).filter(AheadPage::isOfUse);
   }
 
   boolean showsMoney() {

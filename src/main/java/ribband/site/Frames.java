@@ -64,6 +64,9 @@ final class Frames {
     if (book.hasMaterials()) {
       nav.add(item(page, "Materials", Addresses.MATERIALS));
     }
+    if (book.ahead().isPresent()) {
+      nav.add(item(page, "Ahead", Addresses.AHEAD));
+    }
     nav.add(item(page, "Records", Addresses.RECORDS));
     nav.add(item(page, "Pictures", Addresses.PICTURES));
     return nav;

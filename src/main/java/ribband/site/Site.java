@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import ribband.ahead.Ahead;
 import ribband.album.Album;
 import ribband.album.Leaf;
 import ribband.album.Shot;
@@ -45,13 +46,14 @@ public final class Site {
           "assets/icon.svg",
           "assets/fonts-licence.txt");
 
+  private static final String AHEAD = "Ahead";
   private static final String RECORDS = "Records";
   private static final String PICTURES = "Pictures";
   private static final String MONEY = "Money";
   private static final String MATERIALS = "Materials";
 
   /** What pages of one kind are called. */
-  static final Set<String> SHEETS = Set.of(RECORDS, PICTURES, MONEY, MATERIALS);
+  static final Set<String> SHEETS = Set.of(AHEAD, RECORDS, PICTURES, MONEY, MATERIALS);
 
   private final Book book;
   private final Templates templates = new Templates();
@@ -79,8 +81,9 @@ public final class Site {
    * @param release the tool and its version, named at the foot of each page
    * @return how many pages were drawn
    */
-  public static int draw(Album album, Ledger ledger, Stock stock, String release, Out out) {
-    return new Site(Book.of(album, ledger, stock, release), out).draw();
+  public static int draw(
+      Album album, Ledger ledger, Stock stock, Ahead ahead, String release, Out out) {
+    return new Site(Book.of(album, ledger, stock, ahead, release), out).draw();
   }
 
   /** Where the texts of a journal's entries will stand. */
@@ -140,6 +143,15 @@ public final class Site {
           MATERIALS,
           "What is on the shelf, what is still needed, and how far each purchase went.",
           new MaterialsPage(book).view());
+      pages++;
+    }
+    if (book.ahead().isPresent()) {
+      page(
+          Addresses.AHEAD,
+          "ahead",
+          AHEAD,
+          "What comes next, how much is left, and when she may float.",
+          new AheadPage(book).view());
       pages++;
     }
     return pages;

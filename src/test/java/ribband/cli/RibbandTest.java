@@ -255,7 +255,7 @@ class RibbandTest {
     assertEquals(2, run.code());
     assertEquals(here().run("--help").out(), run.err());
     for (String name :
-        List.of("lay", "check", "tally", "publish", "stock", "joints", "mix", "boards")) {
+        List.of("lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards")) {
       assertTrue(run.err().contains("\n  " + name + " "), name);
     }
   }
@@ -263,7 +263,7 @@ class RibbandTest {
   @Test
   void everyHelpFitsAScreenAndShowsExamples() {
     for (String name :
-        List.of("lay", "check", "tally", "publish", "stock", "joints", "mix", "boards")) {
+        List.of("lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards")) {
       Run run = here().run(name, "--help");
       assertEquals(0, run.code());
       assertTrue(run.out().contains("\nType     ribband " + name + " "), run.out());

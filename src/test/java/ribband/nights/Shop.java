@@ -37,7 +37,8 @@ record Shop(Journal journal, Map<String, PieceCount> counts, Nights nights) {
         Nights.of(
             counts,
             Stock.of(journal, day, Stock.Told.TO_THE_BUILDER),
-            Bonds.of(journal, now.atZone(journal.project().zone()).toInstant())));
+            Bonds.of(journal, now.atZone(journal.project().zone()).toInstant()),
+            Stock.Told.TO_THE_BUILDER));
   }
 
   Setting usual() {

@@ -43,7 +43,8 @@ class HoursLeftTest {
               blocks: {total: 3, phase: rigging, hours: 2}
             """,
             "2026-05-01\nphase: lofting\nhours: 22\ncomplete: {lofting: 100%}",
-            "2026-05-02\nphase: planking\nhours: 4\npieces: {strakes: 2, frames: 4}",
+            "2026-05-01-frames\nphase: planking\npieces: {frames: 4}",
+            "2026-05-02\nphase: planking\nhours: 10\npieces: {strakes: 2}",
             "2026-05-03\nphase: knees\nhours: 12\npieces: {knees: 2}",
             "2026-05-04\nphase: fairing\nhours: 15\ncomplete: {fairing: 25%}",
             "2026-05-05\nphase: spars\nhours: 9");
@@ -51,7 +52,7 @@ class HoursLeftTest {
         List.of(
             part("Lofting", 0, HoursLeft.Basis.FINISHED),
             part("Planking", 70, HoursLeft.Basis.PIECES),
-            part("Knees", 24, HoursLeft.Basis.RATE),
+            part("Knees", 24, HoursLeft.Basis.PIECES),
             part("Fairing", 45, HoursLeft.Basis.RATE),
             part("Paint", 10, HoursLeft.Basis.PLAN),
             part("Spars", 0, HoursLeft.Basis.USED_UP),
@@ -111,7 +112,7 @@ class HoursLeftTest {
         left(
             "pieces:\n  strakes: {total: 6, hours: 5}\n  laps: {total: 2}\n",
             "2026-05-02\nhours: 4\npieces: {strakes: 2}");
-    assertEquals(List.of(part("strakes", 20, HoursLeft.Basis.PIECES)), left.parts());
+    assertEquals(List.of(part("strakes", 8, HoursLeft.Basis.PIECES)), left.parts());
     assertEquals(List.of("Unsorted", "laps"), left.leftOut());
   }
 

@@ -1,0 +1,192 @@
+package ribband.ahead;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.random.RandomGenerator;
+import ribband.jobs.Chain;
+import ribband.jobs.Evening;
+import ribband.jobs.Goal;
+import ribband.jobs.OpenJob.State;
+import ribband.jobs.PunchList;
+import ribband.joints.Bonds;
+import ribband.journal.Journal;
+import ribband.journal.PieceKind;
+import ribband.ledger.Ledger;
+import ribband.measure.Hours;
+import ribband.nights.Nightly;
+import ribband.nights.Nights;
+import ribband.nights.Setting;
+import ribband.pieces.PieceCount;
+import ribband.plan.ColdMonths;
+import ribband.plan.ColdMonths.ColdMonth;
+import ribband.plan.Forecast;
+import ribband.plan.HoursLeft;
+import ribband.plan.Standing;
+import ribband.plan.StillLeft;
+import ribband.plan.WeeksWorked;
+import ribband.shop.Figure;
+import ribband.stock.Stock;
+import ribband.stock.Stock.Told;
+
+/**
+ * All that lies ahead of a build at one moment.
+ *
+ * @param journal its entries up to the day
+ * @param asOf the day of the figures; later entries do not count
+ * @param pieces by folded name of their kind
+ * @param forecast of the hours left, at the builder's own pace
+ * @param nightly what a night can bring of each kind with pieces left, by folded name, as wished
+ * @param setting the evening and the clamps, as wished
+ * @param changes what the wish changes; empty where nothing is wished
+ */
+public record Ahead(
+    Journal journal,
+    LocalDate asOf,
+    Map<String, PieceCount> pieces,
+    Standing standing,
+    HoursLeft left,
+    Forecast forecast,
+    PunchList jobs,
+    Chain chain,
+    Map<String, Nightly> nightly,
+    Setting setting,
+    Optional<Changes> changes) {
+  /** Any number would do; the same one gives the same dates. */
+  private static final long SEED = 1;
+
+  /**
+   * Looks ahead.
+   *
+   * @param stock as of the same day
+   * @param now tells what is still in clamps, and which night is tonight
+   * @param told readers are not told of jobs that only private entries note
+   */
+  public static Ahead of(
+      Journal all, Stock stock, LocalDate asOf, Instant now, Wish wish, Told told) {
+    Journal journal = upTo(asOf, all);
+    Ledger ledger = Ledger.of(journal);
+    Map<String, PieceCount> pieces = PieceCount.of(journal, asOf);
+    Standing standing = Standing.of(journal, ledger, pieces, asOf);
+    HoursLeft left = HoursLeft.of(standing);
+    WeeksWorked weeks = WeeksWorked.of(ledger.nights(), journal.project().away(), asOf);
+    Forecast forecast = forecast(left.total(), weeks, journal, asOf);
+    Bonds bonds = Bonds.of(journal, now);
+    PunchList jobs = PunchList.of(journal, asOf, bonds, told);
+    Nights nights = Nights.of(pieces, stock, bonds, told);
+    Setting usual = Setting.usual(journal, asOf);
+    Setting setting = wish.over(usual);
+    Map<String, Nightly> nightly = nightly(pieces, nights, setting);
+    Optional<Changes> changes =
+        wish.isNone()
+            ? Optional.empty()
+            : Optional.of(Changes.of(wish, forecast, nightly(pieces, nights, usual), nightly));
+    return new Ahead(
+        journal,
+        asOf,
+        pieces,
+        standing,
+        left,
+        forecast,
+        jobs,
+        Chain.longest(
+            jobs, unfinished(pieces), Lastings.of(pieces, nightly, standing, left, setting)),
+        nightly,
+        setting,
+        changes);
+  }
+
+  /**
+   * As the site tells it: on the evening of the last entry's day, when its glue is still wet.
+   *
+   * @param stock as of that day
+   */
+  public static Ahead forReaders(Journal journal, Stock stock) {
+    LocalDate asOf = journal.asOf().orElse(LocalDate.EPOCH);
+    Instant night = asOf.plusDays(1).atStartOfDay(journal.project().zone()).toInstant();
+    return of(journal, stock, asOf, night, Wish.NONE, Told.TO_READERS);
+  }
+
+  private static Journal upTo(LocalDate asOf, Journal journal) {
+    return new Journal(
+        journal.folder(),
+        journal.project(),
+        journal.phases(),
+        journal.entries().stream().filter(entry -> !entry.date().isAfter(asOf)).toList());
+  }
+
+  static Forecast forecast(Figure<Hours> left, WeeksWorked weeks, Journal journal, LocalDate asOf) {
+    return Forecast.of(left, weeks, journal.project().away(), asOf, seeded());
+  }
+
+  static Forecast again(Forecast forecast, Figure<Hours> left, WeeksWorked weeks) {
+    return Forecast.of(left, weeks, forecast.away(), forecast.asOf(), seeded());
+  }
+
+  private static RandomGenerator seeded() {
+    return new Random(SEED);
+  }
+
+  private static Map<String, Nightly> nightly(
+      Map<String, PieceCount> pieces, Nights nights, Setting setting) {
+    Map<String, Nightly> nightly = new LinkedHashMap<>();
+    pieces.forEach(
+        (fold, count) -> {
+          if (count.left() > 0) {
+            nightly.put(fold, nights.of(count, setting));
+          }
+        });
+    return nightly;
+  }
+
+  private static Map<String, PieceKind> unfinished(Map<String, PieceCount> pieces) {
+    Map<String, PieceKind> kinds = new LinkedHashMap<>();
+    pieces.forEach(
+        (fold, count) -> {
+          if (count.left() > 0) {
+            kinds.put(fold, count.kind());
+          }
+        });
+    return kinds;
+  }
+
+  /** What fits the evening; empty where nobody knows how long one is. */
+  public Optional<Evening> evening() {
+    List<Evening.Offer> offers = new ArrayList<>();
+    for (Nightly kind : nightly.values()) {
+      if (kind.most() > 0) {
+        String name = kind.count().kind().name();
+        offers.add(
+            new Evening.Offer(new Goal(Goal.Kind.PIECES, name), name, kind.most(), kind.each()));
+      }
+    }
+    return setting
+        .evening()
+        .hours()
+        .map(length -> Evening.of(length, jobs.in(State.READY), offers, chain));
+  }
+
+  /** What is still left on the days up to launch, for a chart; empty where there is no date. */
+  public List<StillLeft> fan() {
+    return StillLeft.of(forecast, seeded());
+  }
+
+  /** Months up to launch in which the shop is too cold for an adhesive. */
+  public List<ColdMonth> cold() {
+    return forecast
+        .p95()
+        .value()
+        .map(end -> ColdMonths.of(journal.project(), asOf, end))
+        .orElse(List.of());
+  }
+
+  public ZoneId zone() {
+    return journal.project().zone();
+  }
+}

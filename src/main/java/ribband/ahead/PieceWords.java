@@ -1,0 +1,137 @@
+package ribband.ahead;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import org.apache.commons.numbers.fraction.BigFraction;
+import ribband.measure.Quantity;
+import ribband.measure.Saying;
+import ribband.measure.Unit;
+import ribband.pieces.Numbered;
+import ribband.pieces.PieceCount;
+import ribband.pieces.Rate;
+import ribband.pieces.Side;
+
+/** Says how far counted work is, in the terminal and on the site. */
+public final class PieceWords {
+  private PieceWords() {}
+
+  /** {@code 14 of 16 made, 2 left: port number 8, starboard number 8}. */
+  public static String count(PieceCount count) {
+    String made =
+        Saying.count(count.done())
+            + " of "
+            + Saying.count(count.kind().total())
+            + " made, "
+            + Saying.count(count.left())
+            + " left";
+    List<String> where = new ArrayList<>();
+    count
+        .numbered()
+        .filter(numbered -> !numbered.done().isEmpty())
+        .ifPresent(numbered -> where.add(numbers(numbered)));
+    count.sides().forEach(side -> where.add(side(side)));
+    return count.left() == 0 || where.isEmpty() ? made : made + ": " + String.join("; ", where);
+  }
+
+  private static String side(Side side) {
+    if (side.left() == 0) {
+      return side.name() + " done";
+    }
+    return side.name()
+        + " "
+        + side.numbered()
+            .filter(numbered -> !numbered.done().isEmpty())
+            .map(PieceWords::numbers)
+            .orElse(Saying.count(side.left()));
+  }
+
+  private static String numbers(Numbered numbered) {
+    return "number " + Saying.list(runs(numbered.left()));
+  }
+
+  /** {@code 3}, {@code 5 to 8}. */
+  private static List<String> runs(List<Integer> numbers) {
+    List<String> runs = new ArrayList<>();
+    int start = 0;
+    for (int i = 1; i <= numbers.size(); i++) {
+      if (i == numbers.size() || numbers.get(i) != numbers.get(i - 1) + 1) {
+        int first = numbers.get(start);
+        int last = numbers.get(i - 1);
+        if (last == first + 1) {
+          runs.add("" + first);
+          runs.add("" + last);
+        } else {
+          runs.add(first == last ? "" + first : first + " to " + last);
+        }
+        start = i;
+      }
+    }
+    return runs;
+  }
+
+  /**
+   * {@code 2 a session, 4 sessions left; at the pace so far 6 nights left, every night from tonight
+   * the last on 6 March 2026}; empty where nothing is left or none is made.
+   *
+   * @param tonight the first of the nights
+   */
+  public static String pace(PieceCount count, LocalDate tonight) {
+    if (count.left() == 0 || count.sessions().median().isEmpty()) {
+      return "";
+    }
+    String sessions =
+        number(count.sessions().median().get())
+            + " a session, "
+            + left(count.sessionsLeft(), "session", "sessions");
+    String nights =
+        count.nightsLeft().isEmpty()
+            ? ""
+            : "; at the pace so far " + left(count.nightsLeft(), "night", "nights");
+    return sessions
+        + nights
+        + count
+            .lastNight(tonight)
+            .map(
+                last ->
+                    ", the last on "
+                        + Saying.day(last)
+                        + " if every night from "
+                        + Saying.day(tonight)
+                        + " is worked")
+            .orElse("");
+  }
+
+  private static String left(OptionalLong number, String one, String several) {
+    return number.isEmpty() ? "" : Saying.counted(number.getAsLong(), one, several) + " left";
+  }
+
+  /** {@code 5:10 each, 5 planned; starboard 4:20, by its own three sessions}. */
+  public static String rate(PieceCount count) {
+    List<String> parts = new ArrayList<>();
+    count
+        .rate()
+        .filter(rate -> rate.basis() == Rate.Basis.KIND)
+        .ifPresent(rate -> parts.add(Saying.hoursInWords(rate.each()) + " each"));
+    count
+        .kind()
+        .hours()
+        .ifPresent(hours -> parts.add(Saying.hoursInWords(hours) + " each planned"));
+    for (Side side : count.sides()) {
+      count
+          .rate(side)
+          .filter(rate -> rate.basis() == Rate.Basis.SIDE)
+          .ifPresent(
+              rate ->
+                  parts.add(
+                      side.name() + " " + Saying.hoursInWords(rate.each()) + " by its own rate"));
+    }
+    return String.join(", ", parts);
+  }
+
+  /** {@code 1½}, {@code 2.33}. */
+  public static String number(BigFraction number) {
+    return Saying.quantity(new Quantity(number, Unit.PIECES)).strip();
+  }
+}

@@ -1,0 +1,249 @@
+package ribband.site;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Set;
+import ribband.ahead.Ahead;
+import ribband.ahead.ForecastWords;
+import ribband.ahead.PieceWords;
+import ribband.chart.Caption;
+import ribband.chart.Chart;
+import ribband.chart.Fan;
+import ribband.chart.WorkOrder;
+import ribband.chart.Yardstick;
+import ribband.jobs.JobWords;
+import ribband.jobs.OpenJob.State;
+import ribband.measure.Saying;
+import ribband.measure.ShopTalk;
+import ribband.nights.NightWords;
+import ribband.nights.Nightly;
+import ribband.pieces.PieceCount;
+import ribband.plan.Forecast;
+import ribband.plan.HoursLeft;
+import ribband.plan.StandingWords;
+import ribband.plan.StillLeft;
+import ribband.shop.Caution;
+import ribband.shop.Figure;
+
+/** What next, how much is left, and when she floats. */
+final class AheadPage {
+  private final Book book;
+  private final Ahead ahead;
+  private final JobWords words;
+  private final AheadJobs jobs;
+  private final AheadPlan plan;
+  private final NightWords nights;
+
+  AheadPage(Book book) {
+    this.book = book;
+    this.ahead = book.ahead().orElseThrow();
+    this.words =
+        new JobWords(ahead.jobs(), AheadJobs::name, book::phaseTitle, ahead.pieces(), ahead.zone());
+    this.jobs = new AheadJobs(ahead.jobs(), words);
+    this.plan = new AheadPlan(book, ahead.standing());
+    this.nights = new NightWords(new ShopTalk(book.journal().project().units()), ahead.zone());
+  }
+
+  /** Whether there is anything to tell. */
+  static boolean isOfUse(Ahead ahead) {
+    return !ahead.jobs().open().isEmpty()
+        || !ahead.jobs().done().isEmpty()
+        || !ahead.pieces().isEmpty()
+        || ahead.standing().whole().isPresent();
+  }
+
+  /**
+   * What the template shows.
+   *
+   * @param forecast sentences; empty where nothing is planned or counted
+   * @param jobs whether any is noted
+   */
+  record View(
+      String sentence,
+      List<Chart<Fan>> fan,
+      List<String> forecast,
+      List<LeftLine> left,
+      boolean jobs,
+      List<AheadJobs.Line> ready,
+      List<AheadJobs.Line> held,
+      List<AheadJobs.Line> waiting,
+      String moreJobs,
+      List<Chart<WorkOrder>> order,
+      String chainSentence,
+      List<String> chain,
+      List<PieceLine> pieces,
+      List<String> pieceNotes,
+      List<AheadPlan.Line> plan,
+      List<String> planSaid,
+      List<AheadPlan.Values> values,
+      List<AheadPlan.Sign> signs,
+      boolean money,
+      List<String> cautions,
+      String governs) {}
+
+  /** The hours left of a phase. */
+  record LeftLine(String title, String hours, String how) {}
+
+  /** A kind of pieces. */
+  record PieceLine(
+      String name,
+      String made,
+      String left,
+      String share,
+      String aSession,
+      String sessions,
+      String nights,
+      String each,
+      String planned) {}
+
+  View view() {
+    boolean planned = ahead.left().total().value().isPresent();
+    return new View(
+        sentence(),
+        fan(),
+        planned ? forecast() : List.of(),
+        planned ? left() : List.of(),
+        !ahead.jobs().open().isEmpty(),
+        jobs.in(State.READY),
+        jobs.in(State.HELD),
+        jobs.in(State.WAITING),
+        jobs.more(),
+        jobs.order(),
+        Words.capitalised(Saying.number(ahead.chain().nights()))
+            + (ahead.chain().nights() == 1 ? " night" : " nights")
+            + " of work that must follow each other, however many evenings are free.",
+        ahead.chain().links().stream().map(words::link).map(Words::capitalised).toList(),
+        ahead.pieces().values().stream().map(AheadPage::pieces).toList(),
+        pieceNotes(),
+        plan.lines(),
+        plan.said(),
+        plan.values(),
+        AheadPlan.SIGNS,
+        book.showsMoney(),
+        cautions().stream().map(Caution::words).toList(),
+        Caution.GOVERNS);
+  }
+
+  private String sentence() {
+    Forecast forecast = ahead.forecast();
+    List<String> parts = new ArrayList<>();
+    if (forecast.left().value().isPresent()) {
+      String when =
+          forecast
+              .p50()
+              .value()
+              .map(day -> ", with even odds of being done by " + Saying.day(day))
+              .orElse("");
+      parts.add(ForecastWords.left(forecast) + when + ".");
+    }
+    int open = ahead.jobs().open().size();
+    if (open > 0) {
+      parts.add(
+          Words.capitalised(Saying.number(open))
+              + (open == 1 ? " job is open, " : " jobs are open, ")
+              + Saying.number(ahead.jobs().in(State.READY).size())
+              + " of them ready.");
+    }
+    return parts.isEmpty() ? "Nothing is left that anybody wrote down." : String.join(" ", parts);
+  }
+
+  private List<Chart<Fan>> fan() {
+    Forecast forecast = ahead.forecast();
+    List<StillLeft> days = ahead.fan();
+    if (days.size() < 2) {
+      return List.of();
+    }
+    Caption caption =
+        new Caption(
+            "fan",
+            "Hours left, from now to launch",
+            "The hours still left in the draws of a forecast: one curve for the middle draw, a"
+                + " narrow band for six of ten and a wide one for nine of ten; both end where"
+                + " nothing is left.",
+            String.join(" ", ForecastWords.dates(forecast)));
+    return List.of(
+        Fan.chart(
+            caption,
+            days.stream()
+                .map(
+                    day ->
+                        new Fan.Day(
+                            day.date(),
+                            day.p5().seconds(),
+                            day.p20().seconds(),
+                            day.p50().seconds(),
+                            day.p80().seconds(),
+                            day.p95().seconds()))
+                .toList(),
+            new Fan.Done(day(forecast.p50()), day(forecast.p80()), day(forecast.p95())),
+            ahead.cold().stream()
+                .map(cold -> new Fan.ColdMonth(cold.month(), Saying.list(cold.adhesives())))
+                .toList(),
+            Yardstick.hours()));
+  }
+
+  private static LocalDate day(Figure<LocalDate> sunday) {
+    return sunday.value().orElseThrow();
+  }
+
+  private List<String> forecast() {
+    List<String> said = new ArrayList<>();
+    if (ahead.forecast().p95().value().isEmpty()) {
+      said.addAll(ForecastWords.dates(ahead.forecast()));
+    }
+    if (ahead.forecast().p50().value().isPresent()) {
+      said.add(ForecastWords.drawn(ahead.forecast()));
+    }
+    said.addAll(ForecastWords.cold(ahead.cold()));
+    ForecastWords.leftOut(ahead.left()).ifPresent(said::add);
+    return said;
+  }
+
+  private List<LeftLine> left() {
+    return ahead.left().parts().stream()
+        .filter(part -> part.basis() != HoursLeft.Basis.FINISHED)
+        .map(
+            part ->
+                new LeftLine(
+                    Words.capitalised(part.name()),
+                    StandingWords.hours(part.seconds()),
+                    ForecastWords.how(part.basis())))
+        .toList();
+  }
+
+  private static PieceLine pieces(PieceCount count) {
+    return new PieceLine(
+        Words.capitalised(count.kind().name()),
+        Saying.count(count.done()) + " of " + Saying.count(count.kind().total()),
+        Saying.count(count.left()),
+        count.shareInWords(),
+        count.sessions().median().map(PieceWords::number).orElse("–"),
+        number(count.sessionsLeft()),
+        number(count.nightsLeft()),
+        count.sessions().secondsEach().map(StandingWords::hours).orElse("–"),
+        count.kind().hours().map(Saying::hours).orElse("–"));
+  }
+
+  private static String number(OptionalLong number) {
+    return number.isEmpty() ? "–" : Saying.count(number.getAsLong());
+  }
+
+  private List<String> pieceNotes() {
+    List<String> notes = new ArrayList<>();
+    for (Nightly kind : ahead.nightly().values()) {
+      String name = Words.capitalised(kind.count().kind().name());
+      notes.add(name + ": " + PieceWords.count(kind.count()) + ".");
+      notes.add(name + ": " + nights.binding(kind) + ".");
+    }
+    return notes;
+  }
+
+  /** Whoever reads what comes next may be about to do it. */
+  private Set<Caution> cautions() {
+    boolean glued = ahead.nightly().values().stream().anyMatch(kind -> kind.resin().isPresent());
+    return glued ? EnumSet.of(Caution.RESIN, Caution.DUST) : EnumSet.noneOf(Caution.class);
+  }
+}

@@ -232,7 +232,23 @@ class ForecastTest {
     List<StillLeft> days = stillLeft(years);
     assertEquals(61, days.size());
     assertEquals(years.p95().value().get(), days.get(60).date());
-    assertEquals(WEEK_1.plusWeeks(15), days.get(1).date());
+    assertEquals(left(WEEK_1.plusWeeks(15), 984, 984, 984, 984, 984), days.get(1));
     assertEquals(WEEK_1.plusWeeks(499), days.get(30).date());
+  }
+
+  @Test
+  void aThinnedFanKeepsTheDatesOfItsPercentiles() {
+    Forecast forecast = forecast(900, past(0, 9, 2, 4));
+    List<StillLeft> days = stillLeft(forecast);
+    List<LocalDate> dates = days.stream().map(StillLeft::date).toList();
+    assertTrue(days.size() > 62 && days.size() <= 65, days.size() + " days");
+    for (Figure<LocalDate> end : List.of(forecast.p50(), forecast.p80(), forecast.p95())) {
+      assertTrue(dates.contains(end.value().orElseThrow()));
+    }
+    assertEquals(dates.stream().sorted().distinct().toList(), dates);
+    for (StillLeft day : days) {
+      assertEquals(!day.date().isBefore(forecast.p50().value().get()), day.p50().isZero());
+      assertEquals(!day.date().isBefore(forecast.p80().value().get()), day.p80().isZero());
+    }
   }
 }

@@ -119,6 +119,19 @@ class StandingTest {
         complete("phases:\n  - {id: planking, hours: 0}\n", "2026-05-03\nhours: 1"));
   }
 
+  @Test
+  void aNoteOnAPlanOfNoHoursGivesNoIndex() throws IOException {
+    Standing standing =
+        Boats.standing(
+            folder,
+            "phases:\n  - {id: planking, hours: 0}\n",
+            "2026-05-03\nhours: 1\nphase: planking\ncomplete: {planking: 50%}");
+    PhaseStanding planking = standing.phases().get(0);
+    assertEquals(share(1, 2, Complete.Basis.NOTED), planking.complete());
+    assertEquals(Optional.empty(), planking.earned());
+    assertEquals(List.of(planking), standing.leftOut());
+  }
+
   /** By the formulas on the sums: EV 45 + 10 of BAC 160, AC 60 + 8. */
   @Test
   void theWholeIsTheSumOfThePhasesWithAPlan() throws IOException {

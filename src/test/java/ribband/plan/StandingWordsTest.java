@@ -130,6 +130,15 @@ class StandingWordsTest {
   }
 
   @Test
+  void aGuessBesideHoursWithoutAPlanIsStillAGuess() throws IOException {
+    assertEquals(
+        "10 of 40 hours used, how far it stands is not noted",
+        whole(
+            "2026-05-01\nphase: planking\nhours: 10",
+            "2026-05-02\nphase: rigging\nhours: 3\ncomplete: {rigging: 50%}"));
+  }
+
+  @Test
   void aWholeWithoutHoursOrPlanSaysSo() throws IOException {
     assertEquals("no hours yet", whole("2026-05-01\nphase: rigging\nhours: 10"));
   }

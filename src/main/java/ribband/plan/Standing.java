@@ -90,11 +90,9 @@ public record Standing(List<PhaseStanding> phases, Map<String, List<PieceCount>>
 
   /** Whether no share is known but by guess, so that no rate follows from the whole. */
   boolean isGuess() {
-    long begun =
-        phases.stream()
-            .filter(phase -> phase.planned().isPresent() && !phase.hours().isZero())
-            .count();
-    return begun == assumed().size();
+    return phases.stream()
+        .filter(phase -> phase.planned().isPresent() && !phase.hours().isZero())
+        .allMatch(phase -> phase.complete().basis() == Complete.Basis.ASSUMED);
   }
 
   /** The money planned; empty where no phase has a plan of it. */

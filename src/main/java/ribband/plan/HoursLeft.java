@@ -63,9 +63,9 @@ public record HoursLeft(List<Part> parts, List<String> leftOut) {
     for (PieceCount count : standing.piecesOfNoPhase()) {
       if (count.left() > 0) {
         // Beside planned phases they would be counted twice: one of those holds their hours.
-        Optional<Hours> hours = isPlanned ? Optional.empty() : count.hoursLeft();
-        hours.ifPresentOrElse(
-            left -> parts.add(new Part(count.kind().name(), seconds(left), Basis.PIECES)),
+        Optional<BigFraction> known = isPlanned ? Optional.empty() : count.secondsLeft();
+        known.ifPresentOrElse(
+            left -> parts.add(new Part(count.kind().name(), left, Basis.PIECES)),
             () -> leftOut.add(count.kind().name()));
       }
     }
@@ -86,10 +86,10 @@ public record HoursLeft(List<Part> parts, List<String> leftOut) {
 
   private static Optional<BigFraction> atOwnRate(List<PieceCount> pieces) {
     List<PieceCount> unfinished = pieces.stream().filter(count -> count.left() > 0).toList();
-    List<Hours> known = unfinished.stream().flatMap(c -> c.hoursLeft().stream()).toList();
+    List<BigFraction> known = unfinished.stream().flatMap(c -> c.secondsLeft().stream()).toList();
     return unfinished.isEmpty() || known.size() < unfinished.size()
         ? Optional.empty()
-        : Optional.of(seconds(Hours.sum(known)));
+        : known.stream().reduce(BigFraction::add);
   }
 
   private static Part byPlan(String title, EarnedValue earned) {
@@ -97,10 +97,6 @@ public record HoursLeft(List<Part> parts, List<String> leftOut) {
         .etc()
         .map(left -> new Part(title, left, Basis.RATE))
         .orElseGet(() -> new Part(title, earned.left(), Basis.PLAN));
-  }
-
-  private static BigFraction seconds(Hours hours) {
-    return BigFraction.of(hours.seconds());
   }
 
   /** All of it, rounded up to the second once; unknown where nothing is planned or counted. */

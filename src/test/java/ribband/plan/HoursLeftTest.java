@@ -43,23 +43,24 @@ class HoursLeftTest {
               blocks: {total: 3, phase: rigging, hours: 2}
             """,
             "2026-05-01\nphase: lofting\nhours: 22\ncomplete: {lofting: 100%}",
-            "2026-05-01-frames\nphase: planking\npieces: {frames: 4}",
-            "2026-05-02\nphase: planking\nhours: 10\npieces: {strakes: 2}",
-            "2026-05-03\nphase: knees\nhours: 12\npieces: {knees: 2}",
+            "2026-05-02\nphase: planking\nhours: 4\npieces: {strakes: 2}",
+            "2026-05-03-frames\nphase: planking\nhours: 9\npieces: {frames: 4}",
+            "2026-05-03-knees\nphase: knees\nhours: 12",
+            "2026-05-03-more\nphase: knees\npieces: {knees: 2}",
             "2026-05-04\nphase: fairing\nhours: 15\ncomplete: {fairing: 25%}",
             "2026-05-05\nphase: spars\nhours: 9");
     assertEquals(
         List.of(
             part("Lofting", 0, HoursLeft.Basis.FINISHED),
-            part("Planking", 70, HoursLeft.Basis.PIECES),
-            part("Knees", 24, HoursLeft.Basis.PIECES),
+            part("Planking", 28, HoursLeft.Basis.PIECES),
+            part("Knees", 24, HoursLeft.Basis.RATE),
             part("Fairing", 45, HoursLeft.Basis.RATE),
             part("Paint", 10, HoursLeft.Basis.PLAN),
             part("Spars", 0, HoursLeft.Basis.USED_UP),
             part("Rigging", 6, HoursLeft.Basis.PIECES)),
         left.parts());
     assertEquals(List.of(), left.leftOut());
-    assertEquals(Figure.of(Boats.hours(155)), left.total());
+    assertEquals(Figure.of(Boats.hours(113)), left.total());
   }
 
   @Test
@@ -114,6 +115,17 @@ class HoursLeftTest {
             "2026-05-02\nhours: 4\npieces: {strakes: 2}");
     assertEquals(List.of(part("strakes", 8, HoursLeft.Basis.PIECES)), left.parts());
     assertEquals(List.of("Unsorted", "laps"), left.leftOut());
+  }
+
+  @Test
+  void aRateOfPiecesStaysExact() throws IOException {
+    HoursLeft left =
+        left(
+            "pieces:\n  rivets: {total: 8}\n  roves: {total: 8}\n",
+            "2026-05-01\nhours: 1\npieces: {rivets: 7}",
+            "2026-05-02\nhours: 1\npieces: {roves: 7}");
+    assertEquals(BigFraction.of(3600, 7), left.parts().get(0).seconds());
+    assertEquals(Figure.of(new Hours(1029)), left.total());
   }
 
   @Test

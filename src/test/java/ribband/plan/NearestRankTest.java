@@ -21,7 +21,8 @@ class NearestRankTest {
 
   /**
    * The 12 gauge readings of the NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.6.2, in ten
-   * thousandths. The handbook's own P90, by another definition, is 95.1981; by R_1 it is a reading.
+   * thousandths; cited from memory. The handbook's own P90, by another definition, is 95.1981; by
+   * R_1 it is one of the readings.
    */
   @Test
   void thePublishedGaugeReadings() {

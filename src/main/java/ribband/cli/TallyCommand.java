@@ -14,6 +14,7 @@ import ribband.journal.Phase;
 import ribband.ledger.By;
 import ribband.ledger.Ledger;
 import ribband.ledger.MoneyColumns;
+import ribband.ledger.Records;
 import ribband.ledger.Selection;
 import ribband.ledger.Sheet;
 import ribband.ledger.TallySheet;
@@ -36,6 +37,7 @@ import ribband.problem.OneLine;
       "  ribband tally --by phase                     where the hours went, and the plan",
       "  ribband tally --from 2026-01 --to 2026-03    January through March",
       "  ribband tally --phase planking --by week     one phase, week by week",
+      "  ribband tally --by record                    the best and the longest of it all",
       "  ribband tally --format csv > months.csv      for a spreadsheet"
     })
 final class TallyCommand implements Callable<Integer> {
@@ -47,7 +49,7 @@ final class TallyCommand implements Callable<Integer> {
       names = "--by",
       paramLabel = "WHAT",
       defaultValue = "month",
-      description = "a row for each month (if you name none), year, phase, week or entry")
+      description = "a row for each month (if you name none), year, phase, week, entry or record")
   private String by;
 
   @Option(
@@ -119,21 +121,31 @@ final class TallyCommand implements Callable<Integer> {
       how.print(TallySheet.of(ledger, currency, rows, MoneyColumns.SHOWN), around.out());
       return;
     }
-    // A person has no use for columns of money that a build without a currency cannot have.
-    MoneyColumns money = currency.equals(Currency.NONE) ? MoneyColumns.HIDDEN : MoneyColumns.SHOWN;
-    Sheet sheet = TallySheet.of(ledger, currency, rows, money);
     around.out().println(title(journal, selection, one, rows));
     around.out().println();
-    if (sheet.rows().isEmpty()) {
+    if (!table(ledger, currency, rows, how)) {
       around.out().println("nothing yet");
-    } else {
-      how.print(sheet, around.out());
     }
   }
 
+  /** Whether there was anything to tell. */
+  private boolean table(Ledger ledger, Currency currency, By rows, Format how) throws IOException {
+    if (rows == By.RECORD) {
+      return RecordsTable.write(Records.of(ledger), currency, around.out());
+    }
+    // A person has no use for columns of money that a build without a currency cannot have.
+    MoneyColumns money = currency.equals(Currency.NONE) ? MoneyColumns.HIDDEN : MoneyColumns.SHOWN;
+    Sheet sheet = TallySheet.of(ledger, currency, rows, money);
+    if (!sheet.rows().isEmpty()) {
+      how.print(sheet, around.out());
+    }
+    return !sheet.rows().isEmpty();
+  }
+
   private static String title(Journal journal, Selection selection, Optional<Phase> one, By rows) {
-    StringBuilder title = new StringBuilder(OneLine.of(journal.project().name()));
-    title.append(" by ").append(rows.word());
+    String name = OneLine.of(journal.project().name());
+    StringBuilder title =
+        new StringBuilder(rows == By.RECORD ? "Records of " + name : name + " by " + rows.word());
     one.ifPresent(phase -> title.append(", ").append(OneLine.of(phase.title())));
     selection.from().ifPresent(day -> title.append(", from ").append(Saying.day(day)));
     selection.to().ifPresent(day -> title.append(", through ").append(Saying.day(day)));

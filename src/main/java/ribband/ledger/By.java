@@ -12,9 +12,13 @@ public enum By {
   YEAR,
   PHASE,
   WEEK,
-  ENTRY;
+  ENTRY,
+  RECORD;
 
-  /** Reads {@code month}, {@code year}, {@code phase}, {@code week} or {@code entry}. */
+  /**
+   * Reads {@code month}, {@code year}, {@code phase}, {@code week}, {@code entry} or {@code
+   * record}.
+   */
   public static By read(String text) throws Unreadable {
     List<String> words = Arrays.stream(values()).map(By::word).toList();
     int which = words.indexOf(text.strip().toLowerCase(Locale.ROOT));

@@ -28,11 +28,15 @@ import ribband.measure.Week;
  * @param carried what was counted from before the journal
  * @param whole all of it, carried work included
  * @param nights each date with hours, and how long it was, in order
+ * @param bought every purchase, the dearest first, the earliest first among equals
+ * @param made pieces by day and kind, in order
  */
 public record Ledger(
     Sums carried,
     Sums whole,
     Map<LocalDate, Hours> nights,
+    List<Bought> bought,
+    List<Made> made,
     List<Row<YearMonth>> months,
     List<Row<Year>> years,
     List<Row<Week>> weeks,
@@ -40,6 +44,8 @@ public record Ledger(
     List<PhaseRow> phases) {
   public Ledger {
     nights = Ordered.copy(nights);
+    bought = List.copyOf(bought);
+    made = List.copyOf(made);
     months = List.copyOf(months);
     years = List.copyOf(years);
     weeks = List.copyOf(weeks);
@@ -66,6 +72,8 @@ public record Ledger(
             carried,
             whole,
             nights(lines),
+            Bought.of(journal, selection),
+            Made.of(journal, selection),
             rows(Periods.MONTHS, lines, carried),
             rows(Periods.YEARS, lines, carried),
             rows(Periods.WEEKS, lines, carried),

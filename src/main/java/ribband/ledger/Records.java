@@ -17,13 +17,21 @@ import ribband.measure.Week;
  * @param runOfNights the longest run of days with work
  * @param runOfWeeks the longest run of ISO weeks with work
  * @param gap the longest stretch of days without work between two nights; empty if never a day
+ * @param bought every purchase, the dearest first, the earliest first among equals
+ * @param mostPieces most of one kind on one day, the earliest of equals; empty if none was made
  */
 public record Records(
     Optional<Row<YearMonth>> bestMonth,
     List<Night> nights,
     Optional<Stretch> runOfNights,
     Optional<Stretch> runOfWeeks,
-    Optional<Stretch> gap) {
+    Optional<Stretch> gap,
+    List<Bought> bought,
+    Optional<Made> mostPieces) {
+  public Records {
+    nights = List.copyOf(nights);
+    bought = List.copyOf(bought);
+  }
 
   /** A date with hours. */
   public record Night(LocalDate date, Hours hours) {}
@@ -47,7 +55,9 @@ public record Records(
             .toList(),
         runOfNights(days),
         runOfWeeks(days),
-        gap(days));
+        gap(days),
+        ledger.bought(),
+        mostPieces(ledger.made()));
   }
 
   private static Optional<Stretch> runOfNights(List<LocalDate> days) {
@@ -102,6 +112,18 @@ public record Records(
             Comparator.comparingInt(Stretch::length)
                 .thenComparing(Stretch::from, Comparator.reverseOrder())
                 .thenComparing(Stretch::to));
+  }
+
+  private static Optional<Made> mostPieces(List<Made> made) {
+    return made.stream()
+        .filter(one -> one.count() > 0)
+        // Of equals, max takes the last and min the first.
+        .min(Comparator.comparingLong(Made::count).reversed());
+  }
+
+  /** The dearest purchase. */
+  public Optional<Bought> dearest() {
+    return bought.stream().findFirst();
   }
 
   /** The longest night. */

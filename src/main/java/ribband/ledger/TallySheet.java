@@ -38,6 +38,7 @@ public final class TallySheet {
       case WEEK -> tally.periods(by, ledger.weeks(), TallySheet::week);
       case ENTRY -> tally.periods(by, ledger.entries(), TallySheet::entry);
       case PHASE -> tally.phases();
+      case RECORD -> RecordsSheet.of(Records.of(ledger), currency, money);
     };
   }
 

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import ribband.album.Leaf;
 import ribband.chart.Chart;
 import ribband.chart.YearOfNights;
 import ribband.journal.Entry;
+import ribband.ledger.Made;
 import ribband.ledger.PerHour;
 import ribband.ledger.Records;
 import ribband.ledger.Records.Night;
@@ -88,7 +90,9 @@ final class RecordsPage {
         .ifPresent(facts::add);
     stretch(records.gap(), "Longest gap", "day without work", "days without work")
         .ifPresent(facts::add);
+    mostPieces().ifPresent(facts::add);
     averageNight().ifPresent(facts::add);
+    dearest().ifPresent(facts::add);
     if (book.showsMoney() && !book.ledger().whole().totalCost().isNegative()) {
       PerHour.of(book.ledger().whole().totalCost(), book.ledger().whole().totalHours())
           .ifPresent(
@@ -115,6 +119,42 @@ final class RecordsPage {
                     + Saying.day(s.from())
                     + (s.from().equals(s.to()) ? "" : " to " + Saying.day(s.to())),
                 ""));
+  }
+
+  private Optional<Fact> mostPieces() {
+    return book.records()
+        .mostPieces()
+        .map(
+            made ->
+                new Fact(
+                    "Most pieces in a night",
+                    Saying.count(made.count()),
+                    made.kind() + " on " + Saying.day(made.date()),
+                    book.album().shown().stream()
+                        .map(Leaf::entry)
+                        .filter(entry -> tellsOf(entry, made))
+                        .findFirst()
+                        .map(RecordsPage::href)
+                        .orElse("")));
+  }
+
+  private static boolean tellsOf(Entry entry, Made made) {
+    return entry.date().equals(made.date())
+        && entry.pieces().stream().anyMatch(work -> work.kind().equals(made.kind()));
+  }
+
+  /** spec: of what private entries bought readers hear one sum a month, and no single price. */
+  private Optional<Fact> dearest() {
+    return book.records().bought().stream()
+        .filter(bought -> book.showsMoney() && bought.entry().isPublic())
+        .findFirst()
+        .map(
+            bought ->
+                new Fact(
+                    "Dearest purchase",
+                    book.words().money(bought.amount()),
+                    bought.what() + ", on " + Saying.day(bought.entry().date()),
+                    href(bought.entry())));
   }
 
   private Optional<Fact> averageNight() {
@@ -192,8 +232,10 @@ final class RecordsPage {
   }
 
   private String entryHref(LocalDate date) {
-    return Optional.ofNullable(entryOfDay.get(date))
-        .map(entry -> Addresses.href(Addresses.RECORDS, Addresses.entry(entry)))
-        .orElse("");
+    return Optional.ofNullable(entryOfDay.get(date)).map(RecordsPage::href).orElse("");
+  }
+
+  private static String href(Entry entry) {
+    return Addresses.href(Addresses.RECORDS, Addresses.entry(entry));
   }
 }

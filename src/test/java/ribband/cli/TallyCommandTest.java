@@ -146,6 +146,94 @@ class TallyCommandTest {
   }
 
   @Test
+  void recordsAreARowEach() throws IOException {
+    pieces();
+    assertEquals(
+        """
+        record,figure,unit,from,to,what
+        longest run of days,2,days,2026-01-03,2026-01-04,
+        longest run of weeks,1,weeks,2026-01-03,2026-01-04,
+        longest gap without work,87,days,2026-02-02,2026-04-29,
+        best month,5.5,hours,2026-01-01,2026-01-31,2026-01
+        longest night,4.0167,hours,2026-02-01,2026-02-01,
+        dearest purchase,412.50,USD,2026-05-02,2026-05-02,"ply, 4 mm"
+        most pieces in a night,3,pieces,2026-05-03,2026-05-03,strakes
+        """,
+        tally("--by", "record", "--format", "csv"));
+    assertEquals(
+        """
+        [
+          {"record": "longest run of days", "figure": 1, "unit": "days", "from": "2026-02-01", "to": "2026-02-01", "what": null},
+          {"record": "longest run of weeks", "figure": 1, "unit": "weeks", "from": "2026-02-01", "to": "2026-02-01", "what": null},
+          {"record": "best month", "figure": 4, "unit": "hours", "from": "2026-02-01", "to": "2026-02-28", "what": "2026-02"},
+          {"record": "longest night", "figure": 4, "unit": "hours", "from": "2026-02-01", "to": "2026-02-01", "what": null},
+          {"record": "dearest purchase", "figure": 412.50, "unit": "USD", "from": "2026-05-02", "to": "2026-05-02", "what": "ply, 4 mm"},
+          {"record": "most pieces in a night", "figure": 3, "unit": "pieces", "from": "2026-05-03", "to": "2026-05-03", "what": "strakes"}
+        ]
+        """,
+        tally("--by", "record", "--phase", "planking", "--from", "2026-02", "--format", "json"));
+  }
+
+  /** A private purchase and private pieces: the builder's own terminal tells them. */
+  private void pieces() throws IOException {
+    memory
+        .with(
+            "project.yaml",
+            """
+            name: Wherry
+            currency: USD
+            phases: [lofting, planking, fairing]
+            pieces: {strakes: {total: 16, phase: planking}}
+            """)
+        .with(
+            "2026-05-02-ply.md",
+            entry(
+                "phase: planking\nprivate: true\nmaterials:\n  bought:\n"
+                    + "    - {item: 'ply, 4 mm', cost: 412.50}"))
+        .with("2026-05-03-a.md", entry("phase: planking\npieces: {strakes: 4}"))
+        .with("2026-05-03-b.md", entry("private: true\npieces: {strakes: -1}"));
+  }
+
+  @Test
+  void aTableSaysRecordsInWords() throws IOException {
+    pieces();
+    assertEquals(
+        """
+        Records of Wherry
+
+        longest run of days       2 days, 3 January 2026 to 4 January 2026
+        longest run of weeks      1 week, 3 January 2026 to 4 January 2026
+        longest gap without work  87 days, 2 February 2026 to 29 April 2026
+        best month                5½ hours, January 2026
+        longest night             4 hours 1 minute, 1 February 2026
+        dearest purchase          $412.50, ply, 4 mm, 2 May 2026
+        most pieces in a night    3 strakes, 3 May 2026
+        """,
+        tally("--by", "record"));
+    assertEquals(
+        """
+        Records of Wherry, Fairing, through 4 January 2026
+
+        longest run of days   1 day, 4 January 2026
+        longest run of weeks  1 week, 4 January 2026
+        best month            ¾ hour, January 2026
+        longest night         ¾ hour, 4 January 2026
+        """,
+        tally("--by", "record", "--phase", "fairing", "--to", "2026-01-04"));
+  }
+
+  @Test
+  void whereNothingIsHeldThereIsNoRecord() {
+    assertEquals(
+        "record,figure,unit,from,to,what\n",
+        tally("--by", "record", "--from", "2027", "--format", "csv"));
+    assertEquals("[]\n", tally("--by", "record", "--from", "2027", "--format", "json"));
+    assertEquals(
+        "Records of Wherry, from 1 January 2027\n\nnothing yet\n",
+        tally("--by", "record", "--from", "2027"));
+  }
+
+  @Test
   void jsonHasNumbersWithAllTheirPlacesAndNullForNothing() {
     assertEquals(
         """

@@ -22,13 +22,25 @@ public final class GeneratedJournal {
       List.of("lofting", "backbone", "planking", "side-decks", "varnish");
   static final String UNSORTED = "unsorted";
 
-  /** An entry: where it stands, seconds by phase, minor units by phase. */
+  /** An entry: where it stands, seconds by phase, minor units by phase, purchases, pieces. */
   public record Fact(
       String file,
       LocalDate day,
       String address,
       Map<String, Long> work,
-      Map<String, Long> money) {}
+      Map<String, Long> money,
+      List<Paid> bought,
+      List<Pieces> pieces) {}
+
+  /** A purchase: an item, or a cost that names none; below zero for a refund. */
+  public record Paid(String phase, long minor, String what) {}
+
+  /**
+   * Pieces made.
+   *
+   * @param phase of their kind, or of the entry where that has none
+   */
+  public record Pieces(String phase, String kind, int count) {}
 
   public final String currency;
   public final int digits;
@@ -38,6 +50,7 @@ public final class GeneratedJournal {
   public final int carriedSessions;
 
   private final SplittableRandom random;
+  private int strakesMade;
 
   private GeneratedJournal(long seed) {
     random = new SplittableRandom(seed);
@@ -65,6 +78,7 @@ public final class GeneratedJournal {
     for (String phase : PHASES) {
       text.append("  - {id: ").append(phase).append(", hours: 80, cost: 500}\n");
     }
+    text.append("pieces:\n  strakes: {total: 9999, phase: planking}\n  plugs: {total: 9999}\n");
     if (carriedSessions > 0) {
       String hours = hours("planking", carriedWork);
       long paid = random.nextLong(1, 90_000);
@@ -79,7 +93,15 @@ public final class GeneratedJournal {
   private void writeEntry(Path folder, LocalDate day, int number) throws IOException {
     String name = day + "-" + (number % 7 == 0 ? "é" : "n") + number;
     String file = (random.nextInt(4) == 0 ? "" : day.getYear() + "/") + name + ".md";
-    Fact fact = new Fact(file, day, name, new LinkedHashMap<>(), new LinkedHashMap<>());
+    Fact fact =
+        new Fact(
+            file,
+            day,
+            name,
+            new LinkedHashMap<>(),
+            new LinkedHashMap<>(),
+            new ArrayList<>(),
+            new ArrayList<>());
     boolean sorted = random.nextInt(12) != 0;
     String own = sorted ? phase() : UNSORTED;
     StringBuilder text = new StringBuilder("---\n");
@@ -89,7 +111,9 @@ public final class GeneratedJournal {
           .append('\n');
     }
     text.append(work(own, fact.work()));
-    text.append(money(own, fact.money()));
+    text.append(money(own, fact, "Night " + number));
+    text.append(pieces(own, fact.pieces()));
+    text.append("title: Night ").append(number).append('\n');
     text.append(random.nextInt(6) == 0 ? "private: true\n" : "");
     text.append("---\nWords.\n");
     Path path = folder.resolve(file);
@@ -143,31 +167,58 @@ public final class GeneratedJournal {
     return written;
   }
 
-  private String money(String own, Map<String, Long> money) {
+  /** Strakes are of the planking, plugs of their entry's phase; a scrapped one is taken back. */
+  private String pieces(String own, List<Pieces> made) {
+    return switch (random.nextInt(4)) {
+      case 0 -> {
+        int strakes = random.nextInt(10) == 0 && strakesMade > 0 ? -1 : random.nextInt(1, 9);
+        int plugs = random.nextInt(1, 9);
+        made.add(new Pieces("planking", "strakes", strakes));
+        made.add(new Pieces(own, "plugs", plugs));
+        strakesMade += strakes;
+        yield "pieces: {strakes: " + strakes + ", plugs: " + plugs + "}\n";
+      }
+      default -> "";
+    };
+  }
+
+  private String money(String own, Fact fact, String title) {
+    Map<String, Long> money = fact.money();
+    List<Paid> bought = fact.bought();
     long some = random.nextLong(1, 30_000);
     long more = random.nextLong(1, 30_000);
     String item = "materials:\n  bought:\n    - {item: screws, from: the chandlery, cost: ";
     return switch (random.nextInt(8)) {
-      case 0 -> "cost: " + put(money, own, some, decimal(some)) + "\n";
+      case 0 -> {
+        bought.add(new Paid(own, some, title));
+        yield "cost: " + put(money, own, some, decimal(some)) + "\n";
+      }
       case 1 -> "cost: " + put(money, own, -some, decimal(-some)) + "\n";
-      case 2 ->
-          "cost: {planking: "
-              + put(money, "planking", some, decimal(some))
-              + ", lofting: "
-              + put(money, "lofting", -more, decimal(-more))
-              + "}\n";
-      case 3 ->
-          item
-              + put(money, own, some, decimal(some))
-              + "}\n    - {item: returned, phase: varnish, cost: "
-              + put(money, "varnish", -more, decimal(-more))
-              + "}\n";
+      case 2 -> {
+        bought.add(new Paid("planking", some, title));
+        yield "cost: {planking: "
+            + put(money, "planking", some, decimal(some))
+            + ", lofting: "
+            + put(money, "lofting", -more, decimal(-more))
+            + "}\n";
+      }
+      case 3 -> {
+        bought.add(new Paid(own, some, "screws"));
+        bought.add(new Paid("varnish", -more, "returned"));
+        yield item
+            + put(money, own, some, decimal(some))
+            + "}\n    - {item: returned, phase: varnish, cost: "
+            + put(money, "varnish", -more, decimal(-more))
+            + "}\n";
+      }
       case 4 -> {
+        bought.add(new Paid("varnish", some, "screws"));
         put(money, "varnish", some, "");
         put(money, own, more, "");
         yield "cost: " + decimal(some + more) + "\n" + item + decimal(some) + ", phase: varnish}\n";
       }
       case 5 -> {
+        bought.add(new Paid("varnish", some, "screws"));
         put(money, "varnish", some + more, "");
         yield "cost: {varnish: "
             + decimal(some + more)

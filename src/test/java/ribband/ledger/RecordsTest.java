@@ -117,7 +117,121 @@ class RecordsTest {
     Records records = Records.of(ledger());
     assertEquals(
         new Records(
-            Optional.empty(), List.of(), Optional.empty(), Optional.empty(), Optional.empty()),
+            Optional.empty(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of(),
+            Optional.empty()),
         records);
+    assertEquals(Optional.empty(), records.dearest());
+  }
+
+  private static final String PIECES =
+      """
+      currency: USD
+      phases: [planking, fairing]
+      pieces:
+        strakes: {total: 16, phase: planking}
+        plugs: {total: 900}
+      """;
+
+  private static Selection phase(String id) {
+    return new Selection(Optional.empty(), Optional.empty(), Optional.of(id));
+  }
+
+  private static String said(Bought bought) {
+    return bought.entry().date() + " " + bought.what() + " " + bought.amount().minor();
+  }
+
+  @Test
+  void theDearestPurchasesComeFirstAndTheEarliestOfEquals() throws IOException {
+    Journals.entry(
+        folder,
+        "2026-01-05-items",
+        "phase: planking\ncost: 500\nmaterials:\n  bought:\n"
+            + "    - {item: ply, cost: 90}\n    - {item: returned, cost: -300}\n"
+            + "    - {item: free, cost: 0}");
+    Journals.entry(folder, "2026-01-06-vise", "title: A vise\nphase: planking\ncost: 90.01");
+    Journals.entry(folder, "2026-01-07-again", "phase: planking\ncost: 90.01\nprivate: true");
+    Journals.entry(folder, "2026-01-08-refund", "phase: planking\ncost: -999");
+    // The 710 left beside the items of the first night are no purchase.
+    assertEquals(
+        List.of("2026-01-06 A vise 9001", "2026-01-07 Again 9001", "2026-01-05 ply 9000"),
+        Records.of(ledger()).bought().stream().map(RecordsTest::said).toList());
+    assertEquals(
+        Optional.of("2026-01-06 A vise 9001"),
+        Records.of(ledger()).dearest().map(RecordsTest::said));
+  }
+
+  @Test
+  void aPurchaseCountsForItsOwnPhaseAndDay() throws IOException {
+    Journals.write(folder, "project.yaml", PIECES);
+    Journals.entry(folder, "2026-01-05", "cost: {planking: 70, fairing: 80}");
+    Journals.entry(
+        folder,
+        "2026-01-06",
+        "phase: fairing\nmaterials: {bought: [{item: ply, cost: 90, phase: planking}]}");
+    Ledger planking = Ledger.of(Journals.read(folder), phase("planking"));
+    assertEquals(
+        List.of("2026-01-06 ply 9000", "2026-01-05 5 January 2026 7000"),
+        planking.bought().stream().map(RecordsTest::said).toList());
+    Selection first =
+        new Selection(Optional.empty(), Optional.of(LocalDate.of(2026, 1, 5)), Optional.empty());
+    assertEquals(
+        List.of("2026-01-05 5 January 2026 8000", "2026-01-05 5 January 2026 7000"),
+        Ledger.of(Journals.read(folder), first).bought().stream().map(RecordsTest::said).toList());
+  }
+
+  @Test
+  void mostPiecesAreOfOneKindOnOneDayLessThoseTakenBack() throws IOException {
+    Journals.write(folder, "project.yaml", PIECES);
+    Journals.entry(folder, "2026-01-05-a", "phase: planking\npieces: {strakes: 4}");
+    Journals.entry(folder, "2026-01-05-b", "phase: planking\npieces: {Strakes: -1, plugs: 2}");
+    Journals.entry(folder, "2026-01-06", "phase: planking\npieces: {plugs: 3, strakes: 3}");
+    Journals.entry(folder, "2026-01-07", "pieces: {plugs: -3}");
+    Ledger ledger = ledger();
+    assertEquals(
+        List.of(
+            new Made(LocalDate.of(2026, 1, 5), "strakes", 3),
+            new Made(LocalDate.of(2026, 1, 5), "plugs", 2),
+            new Made(LocalDate.of(2026, 1, 6), "plugs", 3),
+            new Made(LocalDate.of(2026, 1, 6), "strakes", 3),
+            new Made(LocalDate.of(2026, 1, 7), "plugs", -3)),
+        ledger.made());
+    assertEquals(
+        Optional.of(new Made(LocalDate.of(2026, 1, 5), "strakes", 3)),
+        Records.of(ledger).mostPieces());
+  }
+
+  /** Where its kind has none, a piece is of its entry's phase. */
+  @Test
+  void piecesCountForThePhaseOfTheirKind() throws IOException {
+    Journals.write(folder, "project.yaml", PIECES);
+    Journals.entry(folder, "2026-01-05", "phase: fairing\npieces: {strakes: 4, plugs: 9}");
+    Journals.entry(folder, "2026-01-06", "pieces: {plugs: 20}");
+    Journals.entry(folder, "2026-01-07", "phase: planking\npieces: {plugs: 1, strakes: 1}");
+    for (var most :
+        java.util.Map.of(
+                "planking", new Made(LocalDate.of(2026, 1, 5), "strakes", 4),
+                "fairing", new Made(LocalDate.of(2026, 1, 5), "plugs", 9),
+                "unsorted", new Made(LocalDate.of(2026, 1, 6), "plugs", 20))
+            .entrySet()) {
+      Ledger ledger = Ledger.of(Journals.read(folder), phase(most.getKey()));
+      assertEquals(Optional.of(most.getValue()), Records.of(ledger).mostPieces(), most.getKey());
+    }
+  }
+
+  @Test
+  void piecesTakenBackAreNoRecord() throws IOException {
+    Journals.write(folder, "project.yaml", PIECES);
+    Journals.entry(folder, "2026-01-05", "phase: planking\npieces: {strakes: 0}");
+    Journals.entry(folder, "2026-01-06", "phase: planking\npieces: {plugs: 1}");
+    Journals.entry(folder, "2026-01-07", "phase: planking\npieces: {plugs: -1}");
+    Selection later =
+        new Selection(Optional.of(LocalDate.of(2026, 1, 7)), Optional.empty(), Optional.empty());
+    assertEquals(
+        Optional.empty(), Records.of(Ledger.of(Journals.read(folder), later)).mostPieces());
   }
 }

@@ -122,6 +122,28 @@ class TallySheetTest {
     assertEquals("2027-01-04  Refund", sheet(By.ENTRY).rows().get(2).get(0).said());
   }
 
+  @Test
+  void recordsAreARowEach() throws IOException {
+    Journals.write(folder, "2027-01-05-night.md", "---\nphase: planking\nhours: 0:50\n---\n");
+    journal = Journals.read(folder);
+    assertEquals(
+        """
+        record | figure | unit | from | to | what
+        longest run of days | 2 | days | 2027-01-04 | 2027-01-05 |
+        longest run of weeks | 2 | weeks | 2026-12-30 | 2027-01-05 |
+        longest gap without work | 2 | days | 2027-01-02 | 2027-01-03 |
+        best month | 6 | hours | 2027-01-01 | 2027-01-31 | 2027-01
+        longest night | 3 | hours | 2027-01-04 | 2027-01-04 |
+        dearest purchase | 1200.00 | USD | 2026-12-30 | 2026-12-30 | Garboard
+        """,
+        text(sheet(By.RECORD), Cell::data));
+    Sheet hidden =
+        TallySheet.of(
+            Ledger.of(journal), journal.project().currency(), By.RECORD, MoneyColumns.HIDDEN);
+    assertEquals(5, hidden.rows().size());
+    assertEquals("longest night", hidden.rows().get(4).get(0).data());
+  }
+
   /** Sessions in two phases, and carried ones, would not add up: their total stays blank. */
   @Test
   void phasesStandBesideTheirPlan() {
@@ -184,7 +206,14 @@ class TallySheetTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"month, MONTH", "' Year ', YEAR", "PHASE, PHASE", "week, WEEK", "entry, ENTRY"})
+  @CsvSource({
+    "month, MONTH",
+    "' Year ', YEAR",
+    "PHASE, PHASE",
+    "week, WEEK",
+    "entry, ENTRY",
+    "record, RECORD"
+  })
   void whatIsAddedUpByIsReadInAnyCase(String written, By by) throws Unreadable {
     assertEquals(by, By.read(written));
   }

@@ -47,6 +47,7 @@ class DiscretionTest {
     assertEquals(
         List.of("bronze, from the foundry"),
         site.page("entries/2026-04-05-dear.html").select(".bench li").eachText());
+    assertTrue(site.page("records.html").select(".records div:contains(Dearest)").isEmpty());
     for (String page : site.pages()) {
       assertTrue(site.page(page).select("a[href*=money]").isEmpty(), page);
       assertFalse(site.text(page).contains("$"), page);
@@ -151,6 +152,37 @@ class DiscretionTest {
     assertEquals(List.of(), site.filesWith("Zebra"));
     assertEquals(
         "2 January 2026", site.page("index.html").selectFirst(".asof").text().substring(6));
+  }
+
+  @Test
+  void privatePiecesHoldTheirRecordAndPrivatePurchasesHoldNone() throws IOException {
+    String head = "---\nphase: planking\n";
+    new InMemory(folder)
+        .with(
+            "project.yaml",
+            "currency: USD\nphases: [planking]\npieces: {strakes: {total: 16, phase: planking}}\n")
+        .with(
+            "2026-01-01.md",
+            head
+                + "pieces: {strakes: 2}\nmaterials: {bought: [{item: clamps, cost: 31.41}]}\n---\n")
+        .with(
+            "2026-01-02-zebra.md",
+            head
+                + "private: true\npieces: {strakes: 5}\n"
+                + "materials: {bought: [{item: Zebra, cost: 2718.28}, {item: x, cost: 1}]}\n---\n")
+        .with("2026-01-02-open.md", head + "hours: 1\n---\n");
+
+    Published site = new Builder(folder).publish();
+
+    Document records = site.page("records.html");
+    Element pieces = records.selectFirst(".records div:contains(Most pieces)");
+    assertEquals("Most pieces in a night 5 strakes on 2 January 2026", pieces.text());
+    assertTrue(pieces.select("a").isEmpty());
+    Element dearest = records.selectFirst(".records div:contains(Dearest)");
+    assertEquals("Dearest purchase $31.41 clamps, on 1 January 2026", dearest.text());
+    assertEquals("entries/2026-01-01.html", dearest.selectFirst("a").attr("href"));
+    assertEquals(List.of(), site.filesWith("2,718"));
+    assertEquals(List.of(), site.filesWith("2718"));
   }
 
   @Test

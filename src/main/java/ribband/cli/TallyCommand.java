@@ -34,10 +34,10 @@ import ribband.problem.OneLine;
             + " figures to date and in the phases; --from and --to leave it out and start at zero.",
     footer = {
       "  ribband tally                                every month and how it ranks",
-      "  ribband tally --by phase                     where the hours went, and the plan",
+      "  ribband tally --by phase                     hours and money beside the plan",
       "  ribband tally --from 2026-01 --to 2026-03    January through March",
       "  ribband tally --phase planking --by week     one phase, week by week",
-      "  ribband tally --by record                    the best and the longest of it all",
+      "  ribband tally --by record                    the best and the longest",
       "  ribband tally --format csv > months.csv      for a spreadsheet"
     })
 final class TallyCommand implements Callable<Integer> {

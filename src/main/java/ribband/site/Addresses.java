@@ -18,6 +18,7 @@ final class Addresses {
   static final String MATERIALS = "materials.html";
   static final String AHEAD = "ahead.html";
   static final String RECORDS = "records.html";
+  static final String LESSONS = "lessons.html";
   static final String PICTURES = "pictures.html";
   static final String MONTHS_CSV = "months.csv";
   static final String PHASES_CSV = "phases.csv";
@@ -34,6 +35,15 @@ final class Addresses {
 
   static String phase(String id) {
     return "phases/" + safe(id) + ".html";
+  }
+
+  /** Where the lessons of a phase stand on their page; no other place there begins like it. */
+  static String lessonsId(String phase) {
+    return "phase-" + safe(phase);
+  }
+
+  static String lessons(String phase) {
+    return LESSONS + "#" + lessonsId(phase);
   }
 
   static String print(PictureFacts facts, PrintSize size) {

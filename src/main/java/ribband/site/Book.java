@@ -72,6 +72,10 @@ record Book(
     return Optional.of(whole).filter(AheadPage::isOfUse);
   }
 
+  boolean hasLessons() {
+    return album.shown().stream().anyMatch(leaf -> !leaf.entry().lessons().isEmpty());
+  }
+
   boolean showsMoney() {
     return words.shown() && purchases.lines().size() > 0;
   }

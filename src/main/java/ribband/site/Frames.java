@@ -68,6 +68,9 @@ final class Frames {
       nav.add(item(page, "Ahead", Addresses.AHEAD));
     }
     nav.add(item(page, "Records", Addresses.RECORDS));
+    if (book.hasLessons()) {
+      nav.add(item(page, "Lessons", Addresses.LESSONS));
+    }
     nav.add(item(page, "Pictures", Addresses.PICTURES));
     return nav;
   }

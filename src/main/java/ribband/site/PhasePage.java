@@ -16,9 +16,11 @@ import ribband.measure.Saying;
 /** One phase: plan beside actual, and where its hours went, night by night. */
 final class PhasePage {
   private final Book book;
+  private final LessonsPage lessons;
 
   PhasePage(Book book) {
     this.book = book;
+    this.lessons = new LessonsPage(book);
   }
 
   /**
@@ -26,6 +28,7 @@ final class PhasePage {
    *
    * @param plan what the plan says against it, in words; empty without a plan
    * @param nights the audit, oldest first; its hours add up to the phase's
+   * @param lessons where they stand; none where there are none
    */
   record View(
       String title,
@@ -39,7 +42,11 @@ final class PhasePage {
       List<Audit> nights,
       String total,
       String totalCost,
+      List<Link> lessons,
       List<Prints.View> prints) {}
+
+  /** A link in words. */
+  record Link(String words, String href) {}
 
   /**
    * A line of the audit.
@@ -72,7 +79,18 @@ final class PhasePage {
         audit(phase.id(), page),
         Saying.hours(row.hours()),
         book.words().money(row.cost()),
+        lessons(phase, page),
         new Prints(page).gallery(inPhase, true));
+  }
+
+  private List<Link> lessons(Phase phase, String page) {
+    int count = lessons.count(phase.id());
+    return count == 0
+        ? List.of()
+        : List.of(
+            new Link(
+                Saying.counted(count, "lesson", "lessons") + " learned in this phase",
+                Addresses.href(page, Addresses.lessons(phase.id()))));
   }
 
   /** An evening of looking and taking pictures has no hours, but a phase. */

@@ -48,12 +48,13 @@ public final class Site {
 
   private static final String AHEAD = "Ahead";
   private static final String RECORDS = "Records";
+  private static final String LESSONS = "Lessons";
   private static final String PICTURES = "Pictures";
   private static final String MONEY = "Money";
   private static final String MATERIALS = "Materials";
 
   /** What pages of one kind are called. */
-  static final Set<String> SHEETS = Set.of(AHEAD, RECORDS, PICTURES, MONEY, MATERIALS);
+  static final Set<String> SHEETS = Set.of(AHEAD, RECORDS, LESSONS, PICTURES, MONEY, MATERIALS);
 
   private final Book book;
   private final Templates templates = new Templates();
@@ -152,6 +153,15 @@ public final class Site {
           AHEAD,
           "What comes next, how much is left, and when she may float.",
           new AheadPage(book).view());
+      pages++;
+    }
+    if (book.hasLessons()) {
+      page(
+          Addresses.LESSONS,
+          "lessons",
+          LESSONS,
+          "What to do better the next time, by phase, the newest first.",
+          new LessonsPage(book).view());
       pages++;
     }
     return pages;

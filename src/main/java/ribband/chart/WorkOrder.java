@@ -8,24 +8,26 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The order of work: a line for each step, what comes first above, and a lead from each step to
- * those that must follow it. The further a step stands to the right, the more must come before it.
+ * The order of work: a line for each step, what comes first above, and an arc from each step to
+ * those that must follow it.
  *
  * @param marks in their order
- * @param leads in the order of the steps they end at
+ * @param arcs in the order of the steps they end at
  */
-public record WorkOrder(int width, int height, List<Mark> marks, List<Lead> leads) {
+public record WorkOrder(int width, int height, List<Mark> marks, List<Arc> arcs) {
   private static final int LINE = 26;
-  private static final int MARGIN = 10;
-  private static final int STEP = 24;
+  private static final int MARGIN = 8;
   private static final int GAP = 14;
+
+  /** How far the arc to the next line reaches out; each line further adds the half of it. */
+  private static final int REACH = 16;
 
   /** The lines a drawing holds; longer orders are told by their list alone. */
   public static final int MOST = 60;
 
   public WorkOrder {
     marks = List.copyOf(marks);
-    leads = List.copyOf(leads);
+    arcs = List.copyOf(arcs);
   }
 
   /** How far a step is, or that it is none of the jobs. */
@@ -62,16 +64,15 @@ public record WorkOrder(int width, int height, List<Mark> marks, List<Lead> lead
     }
   }
 
-  /** A step's sign and words, with the rule between them. */
+  /** A step's sign and its words. */
   public record Mark(int x, int y, Sign sign, Label label) {}
 
-  /** From one sign down and to another one. */
-  public record Lead(int x, int fromY, int toX, int toY) {
-    /** How far the corner is rounded off. */
-    public int bend() {
-      return Math.min(8, Math.min(toX - x, toY - fromY));
-    }
-  }
+  /**
+   * From one sign down to another.
+   *
+   * @param reach the x that draws it to the left, as the handles of a curve do
+   */
+  public record Arc(int x, int fromY, int toY, int reach) {}
 
   /**
    * The chart of an order.
@@ -94,35 +95,33 @@ public record WorkOrder(int width, int height, List<Mark> marks, List<Lead> lead
   }
 
   private static WorkOrder draw(List<Step> steps, int width) {
-    List<Integer> depths = depths(steps);
-    int deepest = depths.stream().mapToInt(d -> d).max().orElse(0);
-    int most = width * 2 / 5;
-    // An order deeper than the sheet is pressed together; a lead still goes to the right.
-    int span = Math.min(deepest * STEP, most);
-    List<Integer> across =
-        depths.stream().map(depth -> MARGIN + (deepest == 0 ? 0 : depth * span / deepest)).toList();
-    int words = MARGIN + span + GAP;
+    int most = width / 4;
+    int widest = 0;
+    for (int i = 0; i < steps.size(); i++) {
+      for (int before : steps.get(i).after) {
+        widest = Math.max(widest, Math.min(most, bulge(i - before)));
+      }
+    }
+    int x = MARGIN + widest;
+    int words = x + GAP;
     List<Mark> marks = new ArrayList<>();
-    List<Lead> leads = new ArrayList<>();
+    List<Arc> arcs = new ArrayList<>();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
       int y = LINE / 2 + i * LINE;
       String text = Lettering.fit(step.words, width - words);
-      marks.add(
-          new Mark(across.get(i), y, step.sign, new Label(words, y + 5, Label.Anchor.START, text)));
+      marks.add(new Mark(x, y, step.sign, new Label(words, y + 5, Label.Anchor.START, text)));
       for (int before : step.after) {
-        leads.add(new Lead(across.get(before), LINE / 2 + before * LINE, across.get(i), y));
+        // A curve reaches three quarters as far as its handles do.
+        int reach = x - Math.min(most, bulge(i - before)) * 4 / 3;
+        arcs.add(new Arc(x, LINE / 2 + before * LINE, y, reach));
       }
     }
-    return new WorkOrder(width, steps.size() * LINE, marks, leads);
+    return new WorkOrder(width, steps.size() * LINE, marks, arcs);
   }
 
-  private static List<Integer> depths(List<Step> steps) {
-    List<Integer> depths = new ArrayList<>();
-    for (Step step : steps) {
-      depths.add(step.after.stream().mapToInt(depths::get).max().orElse(-1) + 1);
-    }
-    return depths;
+  private static int bulge(int lines) {
+    return REACH + (lines - 1) * REACH / 2;
   }
 
   /** The steps that have to do with others, renumbered; the rest stand alone in the list. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import ribband.chart.Caption;
 import ribband.chart.Chart;
 import ribband.chart.WorkOrder;
@@ -92,8 +93,7 @@ final class AheadJobs {
             new Caption(
                 "order",
                 "The order of work",
-                "A line for each job; what must follow stands below and to the right of what comes"
-                    + " before it. An open ring is ready, a ring with a bar is held, a dot waits,"
+                "A line for each job, with an arc down to each that must follow it. An open ring is ready, a ring with a bar is held, a dot waits,"
                     + " a square stands for pieces or a phase.",
                 "An open ring is ready, a barred one held by a joint, a dot waits, a square stands"
                     + " for pieces or a phase. "
@@ -106,35 +106,45 @@ final class AheadJobs {
   private List<WorkOrder.Step> steps() {
     Map<Goal, Integer> numbers = new LinkedHashMap<>();
     List<WorkOrder.Step> steps = new ArrayList<>();
-    for (Goal goal : list.awaited().keySet()) {
-      numbers.put(goal, numbers.size());
-      steps.add(
-          new WorkOrder.Step(
-              goal.kind() == Goal.Kind.PIECES ? "Pieces" : kind(goal),
-              Words.capitalised(words.goal(goal)),
-              Sign.GOAL,
-              List.of(),
-              "–"));
-    }
+    Set<Goal> awaited = list.awaited().keySet();
     for (OpenJob open : list.open()) {
-      numbers.put(open.job().goal(), numbers.size());
-      steps.add(
-          new WorkOrder.Step(
-              "Job",
-              open.job().what(),
-              sign(open.state()),
-              open.waitsFor().stream()
-                  .flatMap(goal -> Optional.ofNullable(numbers.get(goal)).stream())
-                  .toList(),
-              open.waitsFor().isEmpty()
-                  ? open.hold().map(words::hold).orElse("–")
-                  : words.waitsFor(open)));
+      for (Goal goal : open.waitsFor()) {
+        // Pieces and phases stand right above the first that waits for them.
+        if (awaited.contains(goal) && numbers.putIfAbsent(goal, steps.size()) == null) {
+          steps.add(goal(goal));
+        }
+      }
+      numbers.put(open.job().goal(), steps.size());
+      steps.add(job(open, numbers));
     }
     return steps;
   }
 
+  private WorkOrder.Step goal(Goal goal) {
+    return new WorkOrder.Step(
+        kind(goal), Words.capitalised(words.goal(goal)), Sign.GOAL, List.of(), "–");
+  }
+
+  private WorkOrder.Step job(OpenJob open, Map<Goal, Integer> numbers) {
+    return new WorkOrder.Step(
+        "Job",
+        open.job().what(),
+        sign(open.state()),
+        open.waitsFor().stream()
+            .flatMap(goal -> Optional.ofNullable(numbers.get(goal)).stream())
+            .distinct()
+            .toList(),
+        open.waitsFor().isEmpty()
+            ? open.hold().map(words::hold).orElse("–")
+            : words.waitsFor(open));
+  }
+
   private static String kind(Goal goal) {
-    return goal.kind() == Goal.Kind.PHASE ? "Phase" : "Not listed";
+    return switch (goal.kind()) {
+      case PIECES -> "Pieces";
+      case PHASE -> "Phase";
+      case JOB, UNTOLD -> "Job";
+    };
   }
 
   private static Sign sign(State state) {

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import ribband.chart.WorkOrder.Lead;
+import ribband.chart.WorkOrder.Arc;
 import ribband.chart.WorkOrder.Sign;
 import ribband.chart.WorkOrder.Step;
 
@@ -19,7 +19,7 @@ class WorkOrderTest {
   }
 
   @Test
-  void eachStepStandsBelowAndRightOfWhatComesBeforeIt() {
+  void eachStepHasALineAndAnArcFromWhatComesBeforeIt() {
     WorkOrder wide =
         WorkOrder.chart(
                 CAPTION,
@@ -29,14 +29,14 @@ class WorkOrderTest {
                     step("mask", Sign.READY),
                     step("paint", Sign.WAITING, 1, 2)))
             .wide();
-    assertEquals(List.of(10, 34, 10, 58), wide.marks().stream().map(WorkOrder.Mark::x).toList());
+    // The widest arc spans two lines and reaches 16 and 8 out.
+    assertTrue(wide.marks().stream().allMatch(mark -> mark.x() == 32));
+    assertTrue(wide.marks().stream().allMatch(mark -> mark.label().x() == 46));
     assertEquals(List.of(13, 39, 65, 91), wide.marks().stream().map(WorkOrder.Mark::y).toList());
     assertEquals(
-        List.of(new Lead(10, 13, 34, 39), new Lead(34, 39, 58, 91), new Lead(10, 65, 58, 91)),
-        wide.leads());
-    assertEquals(List.of(8, 8, 8), wide.leads().stream().map(Lead::bend).toList());
+        List.of(new Arc(32, 13, 39, 11), new Arc(32, 39, 91, 0), new Arc(32, 65, 91, 11)),
+        wide.arcs());
     assertEquals(104, wide.height());
-    assertTrue(wide.marks().stream().allMatch(mark -> mark.label().x() == 72));
   }
 
   @Test
@@ -82,8 +82,9 @@ class WorkOrderTest {
         assertTrue(end <= shape.width(), mark.toString());
         assertTrue(mark.x() < mark.label().x());
       }
-      assertTrue(shape.leads().stream().allMatch(lead -> lead.toX() > lead.x()));
-      assertTrue(shape.leads().stream().allMatch(lead -> lead.bend() > 0));
+      assertTrue(shape.arcs().stream().allMatch(arc -> arc.toY() > arc.fromY()));
+      assertTrue(
+          shape.arcs().stream().allMatch(arc -> arc.x() - (arc.x() - arc.reach()) * 3 / 4 >= 0));
     }
   }
 }

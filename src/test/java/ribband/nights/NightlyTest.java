@@ -227,6 +227,13 @@ class NightlyTest {
   }
 
   @Test
+  void noGlueAreaAtAllIsUnknown() throws Exception {
+    assertEquals(
+        "strakes have no \"glue area\" in project.yaml",
+        strakes(STOCKED.replace("1 in x 100 in", "0 in2"), 24, 60).by(Limit.RESIN).why());
+  }
+
+  @Test
   void anEveningOfNothingMakesNone() throws Exception {
     assertEquals(
         "clamps 2, cure 2, hours 0, resin 20, hours, none can be made",

@@ -226,9 +226,10 @@ class RecordsTest {
   @Test
   void piecesTakenBackAreNoRecord() throws IOException {
     Journals.write(folder, "project.yaml", PIECES);
-    Journals.entry(folder, "2026-01-05", "phase: planking\npieces: {strakes: 0}");
     Journals.entry(folder, "2026-01-06", "phase: planking\npieces: {plugs: 1}");
     Journals.entry(folder, "2026-01-07", "phase: planking\npieces: {plugs: -1}");
+    Journals.entry(folder, "2026-01-08-a", "phase: planking\npieces: {strakes: 1}");
+    Journals.entry(folder, "2026-01-08-b", "phase: planking\npieces: {strakes: -1}");
     Selection later =
         new Selection(Optional.of(LocalDate.of(2026, 1, 7)), Optional.empty(), Optional.empty());
     assertEquals(

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -124,7 +126,10 @@ class TallySheetTest {
 
   @Test
   void recordsAreARowEach() throws IOException {
-    Journals.write(folder, "2027-01-05-night.md", "---\nphase: planking\nhours: 0:50\n---\n");
+    String project = Files.readString(folder.resolve("project.yaml"), StandardCharsets.UTF_8);
+    Journals.write(folder, "project.yaml", project + "pieces: {strakes: {total: 16}}\n");
+    Journals.entry(
+        folder, "2027-01-05-night", "phase: planking\nhours: 0:50\npieces: {strakes: 3}");
     journal = Journals.read(folder);
     assertEquals(
         """
@@ -135,13 +140,16 @@ class TallySheetTest {
         best month | 6 | hours | 2027-01-01 | 2027-01-31 | 2027-01
         longest night | 3 | hours | 2027-01-04 | 2027-01-04 |
         dearest purchase | 1200.00 | USD | 2026-12-30 | 2026-12-30 | Garboard
+        most pieces in a night | 3 | pieces | 2027-01-05 | 2027-01-05 | strakes
         """,
         text(sheet(By.RECORD), Cell::data));
     Sheet hidden =
         TallySheet.of(
             Ledger.of(journal), journal.project().currency(), By.RECORD, MoneyColumns.HIDDEN);
-    assertEquals(5, hidden.rows().size());
-    assertEquals("longest night", hidden.rows().get(4).get(0).data());
+    assertEquals(
+        List.of("longest night", "most pieces in a night"),
+        hidden.rows().subList(4, 6).stream().map(row -> row.get(0).data()).toList());
+    assertEquals(6, hidden.rows().size());
   }
 
   /** Sessions in two phases, and carried ones, would not add up: their total stays blank. */

@@ -17,7 +17,7 @@ final class Lot {
 
   void add(PieceWork work) {
     done += work.count();
-    numbered &= work.numbers().size() > 0 || work.count() == 0;
+    numbered = numbered && (!work.numbers().isEmpty() || work.count() == 0);
     for (int number : work.numbers()) {
       if (number > 0) {
         numbers.add(number);

@@ -84,6 +84,9 @@ class SideRateTest {
     for (int i = 0; i < 3; i++) {
       night("port: 1, starboard: 2", "4:30");
     }
+    night("port: 1, starboard: 0", "1:12");
+    assertEquals(3, count().sides().get(1).sessions().all().size());
+    entries.remove(3);
     night("port: 1, starboard: -1", "3").night("port: 2, starboard: -1", "2");
     PieceCount count = count();
     // 3 x 1:30 for three, and 2 h for two on the night that took one back.

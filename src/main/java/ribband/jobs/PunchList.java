@@ -55,6 +55,9 @@ public record PunchList(List<NotedJob> done, List<OpenJob> open) {
                         .computeIfAbsent(first, none -> new LinkedHashSet<>())
                         .add(open.get(goal))));
     Map<String, Hold> holds = Hold.byEntry(bonds);
+    if (told == Told.TO_READERS) {
+      entries.stream().filter(e -> !e.isPublic()).map(Entry::address).forEach(holds::remove);
+    }
     return new PunchList(
         jobs.stream().filter(job -> job.done().isPresent()).toList(),
         order(waits).stream()

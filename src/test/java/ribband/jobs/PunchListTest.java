@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.jobs.Goal.Kind;
 import ribband.jobs.OpenJob.State;
+import ribband.journal.Journal;
 import ribband.measure.Hours;
 import ribband.stock.Stock.Told;
 
@@ -144,6 +145,19 @@ class PunchListTest {
         Journals.list(Journals.read(folder, entry), Instant.parse("2026-03-05T03:59:00Z"));
     assertEquals(Optional.of(new Hold("Sheer", Optional.empty())), held.open().get(0).hold());
     assertEquals(State.READY, list(entry).open().get(0).state());
+  }
+
+  @Test
+  void readersAreNotToldOfPrivateJoints() throws Exception {
+    String[] entries = {
+      "2026-03-01\ntodo: [{id: glue}, {id: trim, after: [glue]}]",
+      "2026-03-02\nprivate: true\ndone: [glue]\n"
+          + "joints: [{name: Gift, adhesive: epoxy, clamped at: 20:00, temperature: 72 F}]"
+    };
+    Journal journal = Journals.read(folder, entries);
+    Instant night = Instant.parse("2026-03-02T22:00:00Z");
+    assertEquals(State.READY, Journals.list(journal, night, Told.TO_READERS).open().get(0).state());
+    assertEquals(State.HELD, Journals.list(journal, night).open().get(0).state());
   }
 
   @Test

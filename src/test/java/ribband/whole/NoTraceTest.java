@@ -37,7 +37,8 @@ class NoTraceTest {
       cost: 10
       private: true
       materials: {used: {epoxy: 3 fl oz}, left: {ring nails: 7}}
-      pieces: {strakes: 1}
+      pieces: {strakes: {port: [2]}}
+      done: [trim-ends]
       ---
       """;
 

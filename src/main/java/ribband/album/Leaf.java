@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import ribband.journal.Entry;
+import ribband.measure.Saying;
 
 /**
  * An entry as it can be shown.
@@ -20,5 +21,20 @@ public record Leaf(Entry entry, String opening, Supplier<String> html, List<Shot
   /** The picture that stands for the entry: the cover, else the first. */
   public Optional<Shot> cover() {
     return shots.stream().filter(Shot::cover).findFirst().or(() -> shots.stream().findFirst());
+  }
+
+  /** What a picture is to those who cannot see it: never its file's name, that tells nothing. */
+  public String alt(Shot shot) {
+    return shot.alt()
+        .or(shot::caption)
+        .orElseGet(() -> "Photograph" + which(shot) + " of " + when());
+  }
+
+  private String which(Shot shot) {
+    return shots.size() == 1 ? "" : " " + (shots.indexOf(shot) + 1) + " of " + shots.size();
+  }
+
+  private String when() {
+    return Saying.day(entry.date()) + ", " + entry.title();
   }
 }

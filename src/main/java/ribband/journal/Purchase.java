@@ -11,7 +11,8 @@ import ribband.measure.Packs;
  * @param material the material it adds to, if it is one
  * @param amount how much of it
  * @param from who sold it
- * @param receipt journal path of the receipt; never published
+ * @param receipt journal path of the receipt, as written where there is no such file; never
+ *     published
  * @param arrived in stock from this day; without it from the entry's
  */
 public record Purchase(

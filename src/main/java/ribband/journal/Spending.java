@@ -107,9 +107,9 @@ final class Spending {
                 String told = Values.told("receipt", name, e);
                 if (e.wrong().equals(FileNames.NOT_THERE)) {
                   problems.warning(name.place(), told);
-                } else {
-                  problems.error(name.place(), told);
+                  return Optional.of(name.value());
                 }
+                problems.error(name.place(), told);
                 return Optional.empty();
               }
             });

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import ribband.journal.Entry;
 import ribband.journal.Journal;
 import ribband.journal.Outlay;
@@ -61,6 +62,15 @@ public record Purchases(List<Spent> lines) {
   }
 
   public static Purchases of(Journal journal) {
+    return of(journal, spent -> !spent.amount().isZero());
+  }
+
+  /** The same with what was bought and has no price of its own. */
+  public static Purchases withUnpriced(Journal journal) {
+    return of(journal, spent -> !spent.amount().isZero() || spent.kind() == Kind.ITEM);
+  }
+
+  private static Purchases of(Journal journal, Predicate<Spent> listed) {
     List<Spent> lines = new ArrayList<>();
     journal
         .project()
@@ -76,7 +86,7 @@ public record Purchases(List<Spent> lines) {
                         Kind.CARRIED,
                         amount)));
     lines.addAll(byDate(journal));
-    return new Purchases(running(lines));
+    return new Purchases(running(lines.stream().filter(listed).toList()));
   }
 
   private static List<Spent> byDate(Journal journal) {
@@ -104,10 +114,7 @@ public record Purchases(List<Spent> lines) {
                         Optional.empty(),
                         Kind.PRIVATE,
                         amount)));
-    return months.values().stream()
-        .flatMap(List::stream)
-        .filter(s -> !s.amount().isZero())
-        .toList();
+    return months.values().stream().flatMap(List::stream).toList();
   }
 
   private static Spent shown(Entry entry, Outlay outlay) {

@@ -1,6 +1,7 @@
 package ribband.press;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 
 /**
@@ -14,10 +15,13 @@ interface Disk {
   /** Writes a new file, down to the disk. */
   void write(Path file, byte[] content) throws IOException;
 
+  /** Writes what is left of an open file into a new one, down to the disk. */
+  void copy(FileChannel content, Path file) throws IOException;
+
   /** Brings a file or a folder's names down to the disk. */
   void force(Path path) throws IOException;
 
-  /** Moves a file over another in one step. */
+  /** Moves a file over another, or a folder over an empty one, in one step. */
   void move(Path from, Path to) throws IOException;
 
   /** Deletes a file or an empty folder. */

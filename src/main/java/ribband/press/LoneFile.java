@@ -1,20 +1,13 @@
 package ribband.press;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * One file that the builder named: written whole beside its place, brought down to the disk, and
  * put in place in one step. Killed at any moment, the old file stands or the new one.
  */
 public final class LoneFile {
-  /** Of what waits to be put in place; the number is that of the process which made it. */
-  private static final Pattern WAITING = Pattern.compile("\\.ribband-([0-9]{1,18})\\.new");
-
   private LoneFile() {}
 
   /**
@@ -29,9 +22,9 @@ public final class LoneFile {
 
   static void write(Path file, byte[] content, Disk disk) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
-    Path waiting = folder.resolve(".ribband-" + ProcessHandle.current().pid() + ".new");
+    Path waiting = Waiting.in(folder);
     try {
-      clear(folder, waiting, disk);
+      Waiting.clear(folder, disk);
       try {
         disk.write(waiting, content);
         disk.move(waiting, file);
@@ -45,21 +38,5 @@ public final class LoneFile {
           ? RealDisk.named("cannot write", file, cause)
           : RealDisk.named("cannot write", file, e);
     }
-  }
-
-  /** Removes what killed runs left; what another run is about to put in place stays. */
-  private static void clear(Path folder, Path waiting, Disk disk) throws IOException {
-    try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, ".ribband-*.new")) {
-      for (Path path : left) {
-        Matcher name = WAITING.matcher(path.getFileName().toString());
-        if (name.matches() && (path.equals(waiting) || !isAtWork(name.group(1)))) {
-          disk.delete(path);
-        }
-      }
-    }
-  }
-
-  private static boolean isAtWork(String process) {
-    return ProcessHandle.of(Long.parseLong(process)).isPresent();
   }
 }

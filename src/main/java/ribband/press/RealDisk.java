@@ -16,6 +16,8 @@ import java.nio.file.StandardOpenOption;
 
 /** The disk as it is; remembers only whether it brings folders down. */
 final class RealDisk implements Disk {
+  private static final long LONGEST_STEP = 1 << 24;
+
   /** Set by the first folder that was brought down: from then on a refusal is a fault. */
   private volatile boolean bringsFoldersDown;
 
@@ -35,6 +37,20 @@ final class RealDisk implements Disk {
       ByteBuffer bytes = ByteBuffer.wrap(content);
       while (bytes.hasRemaining()) {
         channel.write(bytes);
+      }
+      channel.force(true);
+    } catch (IOException e) {
+      throw named("cannot write", file, e);
+    }
+  }
+
+  @Override
+  public void copy(FileChannel content, Path file) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      long at = content.position();
+      for (long moved = 1; moved > 0; at += moved) {
+        moved = content.transferTo(at, LONGEST_STEP, channel);
       }
       channel.force(true);
     } catch (IOException e) {

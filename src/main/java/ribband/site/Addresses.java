@@ -12,7 +12,7 @@ import ribband.photo.PictureFacts;
 import ribband.photo.PrintSize;
 
 /** Where each page and file of the site stands: paths from its root, with slashes, not encoded. */
-final class Addresses {
+public final class Addresses {
   static final String HOME = "index.html";
   static final String MONEY = "money.html";
   static final String MATERIALS = "materials.html";
@@ -64,7 +64,7 @@ final class Addresses {
    * @param from the page's own path
    * @return relative and percent-encoded
    */
-  static String href(String from, String to) {
+  public static String href(String from, String to) {
     StringBuilder href = new StringBuilder();
     from.chars().filter(c -> c == '/').forEach(slash -> href.append("../"));
     int hash = to.indexOf('#');

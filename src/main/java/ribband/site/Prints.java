@@ -88,7 +88,7 @@ final class Prints {
       LocalDate date = leaf.entry().date();
       views.add(
           new View(
-              print(shot, alt(leaf, shot), sizes),
+              print(shot, leaf.alt(shot), sizes),
               shape(facts),
               shot.caption().orElse(""),
               withEntry ? Addresses.href(page, Addresses.entry(leaf.entry())) : "",
@@ -130,24 +130,6 @@ final class Prints {
 
   private String href(PictureFacts facts, PrintSize size) {
     return Addresses.href(page, Addresses.print(facts, size));
-  }
-
-  /** Never the file's name: that says nothing to anybody who cannot see the picture. */
-  private static String alt(Leaf leaf, Shot shot) {
-    return shot.alt()
-        .or(shot::caption)
-        .orElseGet(
-            () -> {
-              int number = leaf.shots().indexOf(shot) + 1;
-              String which =
-                  leaf.shots().size() == 1 ? "" : " " + number + " of " + leaf.shots().size();
-              return "Photograph"
-                  + which
-                  + " of "
-                  + Saying.day(leaf.entry().date())
-                  + ", "
-                  + leaf.entry().title();
-            });
   }
 
   private static String shape(PictureFacts facts) {

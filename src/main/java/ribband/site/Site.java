@@ -1,7 +1,6 @@
 package ribband.site;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
@@ -110,7 +109,7 @@ public final class Site {
   }
 
   private int draw() {
-    ASSETS.forEach(asset -> put(asset, asset(asset)));
+    ASSETS.forEach(asset -> put(asset, Templates.asset(asset)));
     sheet(Addresses.MONTHS_CSV, By.MONTH);
     sheet(Addresses.PHASES_CSV, By.PHASE);
     int pages = entries() + months() + phases();
@@ -259,17 +258,6 @@ public final class Site {
   private void put(String path, byte[] content) {
     try {
       out.put(path, content);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static byte[] asset(String path) {
-    try (InputStream in = Site.class.getResourceAsStream("/site-template/" + path)) {
-      if (in == null) {
-        throw new IllegalStateException("no " + path + " in the program");
-      }
-      return in.readAllBytes();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -5,6 +5,7 @@ import io.pebbletemplates.pebble.loader.ClasspathLoader;
 import java.io.BufferedWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
@@ -13,12 +14,12 @@ import java.util.Locale;
 import java.util.Map;
 
 /** Draws views with the templates of {@code site-template/}. May be used by several threads. */
-final class Templates {
+public final class Templates {
   private static final int PAGE_BYTES = 1 << 14;
 
   private final PebbleEngine engine;
 
-  Templates() {
+  public Templates() {
     ClasspathLoader loader = new ClasspathLoader(Templates.class.getClassLoader());
     loader.setPrefix("site-template");
     loader.setCharset(StandardCharsets.UTF_8.name());
@@ -38,7 +39,7 @@ final class Templates {
    * @param frame what every page has, as {@code frame}
    * @param view what this page shows, as {@code page}
    */
-  byte[] draw(String name, Frame frame, Record view) {
+  public byte[] draw(String name, Frame frame, Record view) {
     ByteArrayOutputStream page = new ByteArrayOutputStream(PAGE_BYTES);
     try (Writer out = new BufferedWriter(new OutputStreamWriter(page, StandardCharsets.UTF_8))) {
       engine
@@ -48,5 +49,21 @@ final class Templates {
       throw new UncheckedIOException(e);
     }
     return page.toByteArray();
+  }
+
+  /**
+   * A style sheet, a font or a drawing, as it is.
+   *
+   * @param path in the folder of the templates
+   */
+  public static byte[] asset(String path) {
+    try (InputStream in = Templates.class.getResourceAsStream("/site-template/" + path)) {
+      if (in == null) {
+        throw new IllegalStateException("no " + path + " in the program");
+      }
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }

@@ -1,6 +1,7 @@
 package ribband.press;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -58,6 +59,15 @@ class FailingDisk implements Disk {
       throw fault("cannot write", file);
     }
     Files.write(file, content, StandardOpenOption.CREATE_NEW);
+  }
+
+  @Override
+  public void copy(FileChannel content, Path file) throws IOException {
+    if (fails()) {
+      Files.write(file, new byte[] {1});
+      throw fault("cannot write", file);
+    }
+    real.copy(content, file);
   }
 
   @Override

@@ -25,6 +25,7 @@ note() {
   note 8 "mix boat --area 3ft2 --ratio 2:1 --temperature 61F"
   note 9 "boards boat --board 6inx12ft --strip 1in --kerf 3mm"
   note 10 "ahead boat"
+  note 11 "papers boat --into papers"
   cat classes-* | sort -u >classes
   "$java" $flags -Xshare:dump -XX:SharedClassListFile=classes \
     -XX:SharedArchiveFile="$app/lib/ribband.jsa" -jar "$app/lib/ribband.jar" >/dev/null 2>&1

@@ -70,6 +70,7 @@ final class Ribband {
     commands.put("ahead", () -> new AheadCommand(around));
     commands.put("mix", () -> new MixCommand(around));
     commands.put("boards", () -> new BoardsCommand(around));
+    commands.put("papers", () -> new PapersCommand(around, version()));
     if (commands.containsKey(first)) {
       commands.keySet().retainAll(Set.of(first));
     } else if (first.equals("--version")) {

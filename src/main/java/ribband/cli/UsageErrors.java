@@ -31,9 +31,14 @@ final class UsageErrors implements IParameterExceptionHandler {
     }
     if (failure instanceof MissingParameterException missing) {
       ArgSpec argument = missing.getMissing().get(0);
-      return argument.isOption()
-          ? ((OptionSpec) argument).longestName() + " needs a value, " + argument.paramLabel()
-          : spec.name() + " needs " + argument.paramLabel() + ", " + argument.description()[0];
+      String option = argument.isOption() ? ((OptionSpec) argument).longestName() : "";
+      return argument.isOption() && !argument.required()
+          ? option + " needs a value, " + argument.paramLabel()
+          : spec.name()
+              + " needs "
+              + (option + " " + argument.paramLabel()).strip()
+              + ", "
+              + argument.description()[0];
     }
     if (failure instanceof OverwrittenOptionException twice) {
       return ((OptionSpec) twice.getOverwritten()).longestName() + " stands twice; keep one";

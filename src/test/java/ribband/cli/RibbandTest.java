@@ -233,6 +233,9 @@ class RibbandTest {
         "--formt=csv");
     wrong("there is no option \"-x\"", "ribband check", "check", "-x");
     wrong("lay needs DIR, the journal's folder", "ribband lay", "lay");
+    String into = "papers needs --into FOLDER, the papers' folder: a new one, or an empty one";
+    wrong(into, "ribband papers", "papers");
+    wrong(into, "ribband papers", "papers", "boat", "--into");
     wrong("--by needs a value, WHAT", "ribband tally", "tally", "--by");
     wrong("--by stands twice; keep one", "ribband tally", "tally", "--by", "year", "--by", "week");
     wrong(
@@ -255,7 +258,7 @@ class RibbandTest {
     assertEquals(2, run.code());
     assertEquals(here().run("--help").out(), run.err());
     for (String name :
-        List.of("lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards")) {
+        List.of("lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards", "papers")) {
       assertTrue(run.err().contains("\n  " + name + " "), name);
     }
   }
@@ -263,7 +266,7 @@ class RibbandTest {
   @Test
   void everyHelpFitsAScreenAndShowsExamples() {
     for (String name :
-        List.of("lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards")) {
+        List.of("lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards", "papers")) {
       Run run = here().run(name, "--help");
       assertEquals(0, run.code());
       assertTrue(run.out().contains("\nType     ribband " + name + " "), run.out());

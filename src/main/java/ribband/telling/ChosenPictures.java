@@ -1,0 +1,85 @@
+package ribband.telling;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import ribband.album.Album;
+import ribband.album.Leaf;
+import ribband.album.Shot;
+import ribband.journal.Entry;
+import ribband.ledger.Ledger;
+import ribband.ledger.PhaseRow;
+import ribband.ledger.Row;
+import ribband.measure.Saying;
+
+/** Chooses the pictures of the papers: one for each month and one for each phase. */
+final class ChosenPictures {
+  /**
+   * A picture.
+   *
+   * @param leaf of the entry that shows it
+   * @param standsFor the months and phases, as headings name them
+   */
+  record Chosen(Leaf leaf, Shot shot, List<String> standsFor) {}
+
+  private final Album album;
+
+  /** By content. */
+  private final Map<String, Chosen> chosen = new LinkedHashMap<>();
+
+  private ChosenPictures(Album album) {
+    this.album = album;
+  }
+
+  /** Those of the months, then those of the phases; a picture that stands for several, once. */
+  static List<Chosen> of(Album album, Ledger ledger) {
+    ChosenPictures pictures = new ChosenPictures(album);
+    for (Row<YearMonth> month : ledger.months()) {
+      pictures.choose(
+          Saying.month(month.period()),
+          entry -> YearMonth.from(entry.date()).equals(month.period()));
+    }
+    for (PhaseRow row : ledger.phases()) {
+      String id = row.phase().id();
+      pictures.choose(
+          row.phase().title(),
+          entry -> entry.hours().containsKey(id) || entry.phase().filter(id::equals).isPresent());
+    }
+    return List.copyOf(pictures.chosen.values());
+  }
+
+  private void choose(String name, Predicate<Entry> of) {
+    first(of, Shot::cover)
+        .or(() -> first(of, shot -> true))
+        .ifPresent(
+            found ->
+                chosen.merge(
+                    found.shot().facts().digest(), named(found, name), ChosenPictures::both));
+  }
+
+  private Optional<Chosen> first(Predicate<Entry> of, Predicate<Shot> wanted) {
+    return album.shown().stream()
+        .filter(leaf -> of.test(leaf.entry()))
+        .flatMap(leaf -> shots(leaf).filter(picture -> wanted.test(picture.shot())))
+        .findFirst();
+  }
+
+  private static Stream<Chosen> shots(Leaf leaf) {
+    return leaf.shots().stream().map(shot -> new Chosen(leaf, shot, List.of()));
+  }
+
+  private static Chosen named(Chosen picture, String name) {
+    return new Chosen(picture.leaf(), picture.shot(), List.of(name));
+  }
+
+  private static Chosen both(Chosen first, Chosen again) {
+    List<String> names = new ArrayList<>(first.standsFor());
+    names.addAll(again.standsFor());
+    return new Chosen(first.leaf(), first.shot(), List.copyOf(names));
+  }
+}

@@ -37,8 +37,8 @@ import ribband.telling.Receipt;
       "Local law governs; this is no legal form. Amounts are shown also where the site hides them."
     },
     footer = {
-      "  ribband papers --into ~/dunlin-papers           of the journal here",
-      "  ribband papers my-boat --into dunlin-papers     of another; the folder is new or empty"
+      "  ribband papers --into ~/dunlin-papers          of the journal here",
+      "  ribband papers my-boat --into dunlin-papers    of another one"
     })
 final class PapersCommand implements Callable<Integer> {
   private final Surroundings around;

@@ -19,7 +19,6 @@ import ribband.stock.Stock;
 final class PapersPage {
   private final Album album;
   private final Ledger ledger;
-  private final Purchases purchases;
   private final WorkTables work;
   private final SpendingTables spending;
   private final ShopTables shop;
@@ -34,7 +33,6 @@ final class PapersPage {
       List<ChosenPictures.Chosen> pictures) {
     this.album = album;
     this.ledger = ledger;
-    this.purchases = purchases;
     this.work = new WorkTables(album.journal(), ledger);
     this.spending = new SpendingTables(album.journal(), ledger, purchases, receipts);
     this.shop = new ShopTables(album.journal(), stock);
@@ -48,6 +46,7 @@ final class PapersPage {
    * @param unlisted what is counted and not told; empty for nothing
    * @param hours of all work
    * @param cost of all
+   * @param estimated whether any use of a material is
    * @param otherMaterials those that only private entries name; empty for none
    */
   record View(
@@ -62,6 +61,7 @@ final class PapersPage {
       List<SpendingTables.ReceiptLine> receipts,
       List<SpendingTables.ReceiptLine> missing,
       List<ShopTables.Material> materials,
+      boolean estimated,
       String otherMaterials,
       List<ShopTables.Glue> glue,
       List<Picture> pictures) {}
@@ -84,6 +84,7 @@ final class PapersPage {
   View view() {
     Journal journal = album.journal();
     boolean money = !journal.project().currency().equals(Currency.NONE);
+    List<ShopTables.Material> materials = shop.materials();
     return new View(
         money,
         work.dates(),
@@ -92,10 +93,11 @@ final class PapersPage {
         new Cell.Paid(ledger.whole().totalCost(), journal.project().currency()),
         work.phases(),
         work.months(),
-        purchases.lines().isEmpty() ? List.of() : spending.lines(),
+        spending.lines(),
         spending.receipts(),
         spending.missing(),
-        shop.materials(),
+        materials,
+        materials.stream().anyMatch(material -> !material.estimated().isEmpty()),
         shop.otherMaterials(),
         shop.glue(),
         pictures.stream().map(PapersPage::picture).toList());

@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Runs commands without a process, in a folder, on 1 June 2026, and looks after each whether the
@@ -28,6 +29,9 @@ public final class InMemory {
 
   static final Clock CLOCK =
       Clock.fixed(Instant.parse("2026-06-01T20:00:00Z"), ZoneId.of("America/Chicago"));
+
+  /** The commands that add files, which may lie in the journal's folder. */
+  private static final Set<String> ADDING = Set.of("lay", "papers");
 
   private final Path folder;
   private Map<String, String> environment = Map.of();
@@ -76,8 +80,8 @@ public final class InMemory {
     StringWriter err = new StringWriter();
     int code = new Ribband(surroundings(out, err)).run(arguments);
     Map<String, String> after = state();
-    if (arguments.length > 0 && arguments[0].equals("lay")) {
-      // The one command that adds files; those that were there stay as they are.
+    if (arguments.length > 0 && ADDING.contains(arguments[0])) {
+      // Files that were there stay as they are.
       after.keySet().retainAll(before.keySet());
     }
     // A folder that a publish made its site was none before.

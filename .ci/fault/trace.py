@@ -135,7 +135,9 @@ def order(trace, site):
 def writes(trace, folder, journal, own):
     wrong, opened = [], 0
     for call in calls(trace, folder):
-        touched = [p for p in call.paths if inside(p, journal) and not any(inside(p, place) for place in own)]
+        # The second file of this one is the one that is read.
+        changed = call.paths[:1] if call.name == "sendfile" else call.paths
+        touched = [p for p in changed if inside(p, journal) and not any(inside(p, place) for place in own)]
         if not touched:
             continue
         if call.name in OPENS and not FOR_WRITING.search(call.text):

@@ -27,7 +27,7 @@ public final class Papers {
   public static final String PAGE = "papers.html";
 
   private static final List<String> LOOK =
-      List.of("fonts.css", "ribband.css", "papers.css", "fonts-licence.txt");
+      List.of("fonts.css", "ribband.css", "papers.css", "icon.svg", "fonts-licence.txt");
 
   private final Album album;
   private final Ledger ledger;

@@ -24,7 +24,11 @@ enum Site {
   /** What {@code lay} lays: one short night, no picture, no money. */
   FIRST_NIGHT,
   /** The sample journal. */
-  SAMPLE;
+  SAMPLE,
+  /** No site: the papers of the full journal, on one long page. */
+  PAPERS,
+  /** No site: the papers of the sample journal. */
+  SAMPLE_PAPERS;
 
   /** Publishes the site within a folder, and gives the folder it lies in. */
   Path publish(Path folder) throws IOException {
@@ -32,7 +36,7 @@ enum Site {
     InMemory command = new InMemory(folder);
     String journal =
         switch (this) {
-          case FULL -> {
+          case FULL, PAPERS -> {
             FullJournal.write(folder);
             yield ".";
           }
@@ -46,11 +50,18 @@ enum Site {
             assertEquals(0, command.run("lay", "boat").code());
             yield "boat";
           }
-          case SAMPLE -> Path.of("sample-journal").toAbsolutePath().toString();
+          case SAMPLE, SAMPLE_PAPERS -> Path.of("sample-journal").toAbsolutePath().toString();
         };
+    boolean papers = this == PAPERS || this == SAMPLE_PAPERS;
     // The sample's last night; to the others it is far off, and nothing in a site tells of it.
     InMemory.Run run =
-        command.run("publish", journal, "-o", site.toString(), "--today", "2026-11-25");
+        command.run(
+            papers ? "papers" : "publish",
+            journal,
+            papers ? "--into" : "-o",
+            site.toString(),
+            "--today",
+            "2026-11-25");
     assertEquals(0, run.code(), run.err());
     return site.toRealPath();
   }

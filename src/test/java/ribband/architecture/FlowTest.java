@@ -25,8 +25,8 @@ class FlowTest {
   private static final List<String> FLOW =
       List.of(
           "problem", "measure", "shop", "memory", "journal", "prose", "photo", "album", "ledger",
-          "pieces", "joints", "stock", "plan", "nights", "jobs", "ahead", "chart", "site", "telling", "press",
-          "desk", "cli");
+          "pieces", "joints", "stock", "plan", "nights", "jobs", "ahead", "chart", "site",
+          "telling", "press", "desk", "cli");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

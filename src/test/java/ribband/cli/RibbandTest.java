@@ -258,7 +258,9 @@ class RibbandTest {
     assertEquals(2, run.code());
     assertEquals(here().run("--help").out(), run.err());
     for (String name :
-        List.of("lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards", "papers")) {
+        List.of(
+            "lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards",
+            "papers")) {
       assertTrue(run.err().contains("\n  " + name + " "), name);
     }
   }
@@ -266,7 +268,9 @@ class RibbandTest {
   @Test
   void everyHelpFitsAScreenAndShowsExamples() {
     for (String name :
-        List.of("lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards", "papers")) {
+        List.of(
+            "lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards",
+            "papers")) {
       Run run = here().run(name, "--help");
       assertEquals(0, run.code());
       assertTrue(run.out().contains("\nType     ribband " + name + " "), run.out());

@@ -35,6 +35,24 @@ public final class ForecastWords {
         .orElse("How many hours are left is unknown: " + forecast.left().why());
   }
 
+  /**
+   * {@code 212 hours are left, with even odds of being done by 14 March 2027}; empty where the
+   * hours are unknown.
+   */
+  public static Optional<String> inShort(Forecast forecast) {
+    return forecast
+        .left()
+        .value()
+        .map(
+            hours ->
+                left(forecast)
+                    + forecast
+                        .p50()
+                        .value()
+                        .map(day -> ", with even odds of being done by " + Saying.day(day))
+                        .orElse(""));
+  }
+
   /** Nobody knows to the minute what is not yet done. */
   private static Hours rounded(Hours left) {
     long quarter = 900;

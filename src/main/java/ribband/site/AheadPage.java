@@ -128,17 +128,8 @@ final class AheadPage {
   }
 
   private String sentence() {
-    Forecast forecast = ahead.forecast();
     List<String> parts = new ArrayList<>();
-    if (forecast.left().value().isPresent()) {
-      String when =
-          forecast
-              .p50()
-              .value()
-              .map(day -> ", with even odds of being done by " + Saying.day(day))
-              .orElse("");
-      parts.add(ForecastWords.left(forecast) + when + ".");
-    }
+    ForecastWords.inShort(ahead.forecast()).ifPresent(said -> parts.add(said + "."));
     int open = ahead.jobs().open().size();
     if (open > 0) {
       parts.add(

@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ribband.ahead.ForecastWords;
 import ribband.ledger.Ledger;
 import ribband.ledger.PhaseRow;
 import ribband.measure.Hours;
@@ -17,6 +18,7 @@ import ribband.measure.Saying;
  * @param progress 0 to 1000, thousandths of the plan worked; -1 without a plan
  * @param mark where that is along the drawn hull, 40 to 960
  * @param said the same in words, for who cannot see the hull
+ * @param ahead how much is left and when it may be done; empty where nobody can tell
  * @param since when she was begun, in words; may be empty
  */
 record HowFar(
@@ -29,6 +31,7 @@ record HowFar(
     int progress,
     int mark,
     String said,
+    String ahead,
     String since) {
   private static final int FIRST_STATION = 40;
   private static final int LENGTH = 920;
@@ -50,6 +53,7 @@ record HowFar(
         progress,
         FIRST_STATION + progress * LENGTH / 1000,
         share + " of the planned hours are worked",
+        book.ahead().flatMap(a -> ForecastWords.inShort(a.forecast())).orElse(""),
         book.journal().project().started().map(day -> "Begun " + Saying.day(day)).orElse(""));
   }
 

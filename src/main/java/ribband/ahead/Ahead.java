@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.random.RandomGenerator;
+import java.util.stream.Collectors;
 import ribband.jobs.Chain;
 import ribband.jobs.Evening;
 import ribband.jobs.Goal;
@@ -20,6 +22,7 @@ import ribband.journal.Journal;
 import ribband.journal.PieceKind;
 import ribband.ledger.Ledger;
 import ribband.measure.Hours;
+import ribband.measure.Name;
 import ribband.nights.Nightly;
 import ribband.nights.Nights;
 import ribband.nights.Setting;
@@ -28,6 +31,7 @@ import ribband.plan.ColdMonths;
 import ribband.plan.ColdMonths.ColdMonth;
 import ribband.plan.Forecast;
 import ribband.plan.HoursLeft;
+import ribband.plan.PhaseStanding;
 import ribband.plan.Standing;
 import ribband.plan.StillLeft;
 import ribband.plan.WeeksWorked;
@@ -42,7 +46,8 @@ import ribband.stock.Stock.Told;
  * @param asOf the day of the figures; later entries do not count
  * @param pieces by folded name of their kind
  * @param forecast of the hours left, at the builder's own pace
- * @param nightly what a night can bring of each kind with pieces left, by folded name, as wished
+ * @param nightly what a night can bring of each kind with pieces left in an open phase, by folded
+ *     name, as wished
  * @param setting the evening and the clamps, as wished
  * @param changes what the wish changes; empty where nothing is wished
  */
@@ -82,11 +87,12 @@ public record Ahead(
     Nights nights = Nights.of(pieces, stock, bonds, told);
     Setting usual = Setting.usual(journal, asOf);
     Setting setting = wish.over(usual);
-    Map<String, Nightly> nightly = nightly(pieces, nights, setting);
+    Map<String, PieceCount> open = open(pieces, standing);
+    Map<String, Nightly> nightly = nightly(open, nights, setting);
     Optional<Changes> changes =
         wish.isNone()
             ? Optional.empty()
-            : Optional.of(Changes.of(wish, forecast, nightly(pieces, nights, usual), nightly));
+            : Optional.of(Changes.of(wish, forecast, nightly(open, nights, usual), nightly));
     return new Ahead(
         journal,
         asOf,
@@ -95,8 +101,7 @@ public record Ahead(
         left,
         forecast,
         jobs,
-        Chain.longest(
-            jobs, unfinished(pieces), Lastings.of(pieces, nightly, standing, left, setting)),
+        Chain.longest(jobs, kinds(open), Lastings.of(pieces, nightly, standing, left, setting)),
         nightly,
         setting,
         changes);
@@ -133,27 +138,41 @@ public record Ahead(
     return new Random(SEED);
   }
 
-  private static Map<String, Nightly> nightly(
-      Map<String, PieceCount> pieces, Nights nights, Setting setting) {
-    Map<String, Nightly> nightly = new LinkedHashMap<>();
+  /** Kinds with pieces left, but for those of phases that {@code complete} calls finished. */
+  private static Map<String, PieceCount> open(Map<String, PieceCount> pieces, Standing standing) {
+    Set<String> finished =
+        standing.phases().stream()
+            .filter(PhaseStanding::isDone)
+            .map(phase -> Name.fold(phase.phase().id()))
+            .collect(Collectors.toSet());
+    Map<String, PieceCount> open = new LinkedHashMap<>();
     pieces.forEach(
         (fold, count) -> {
-          if (count.left() > 0) {
-            nightly.put(fold, nights.of(count, setting));
+          boolean over =
+              count.kind().phase().map(Name::fold).filter(finished::contains).isPresent();
+          if (count.left() > 0 && !over) {
+            open.put(fold, count);
           }
         });
+    return open;
+  }
+
+  private static Map<String, Nightly> nightly(
+      Map<String, PieceCount> open, Nights nights, Setting setting) {
+    Map<String, Nightly> nightly = new LinkedHashMap<>();
+    open.forEach((fold, count) -> nightly.put(fold, nights.of(count, setting)));
     return nightly;
   }
 
-  private static Map<String, PieceKind> unfinished(Map<String, PieceCount> pieces) {
+  private static Map<String, PieceKind> kinds(Map<String, PieceCount> open) {
     Map<String, PieceKind> kinds = new LinkedHashMap<>();
-    pieces.forEach(
-        (fold, count) -> {
-          if (count.left() > 0) {
-            kinds.put(fold, count.kind());
-          }
-        });
+    open.forEach((fold, count) -> kinds.put(fold, count.kind()));
     return kinds;
+  }
+
+  /** With every night as long as the evening wished, where one is. */
+  public Forecast launch() {
+    return changes.flatMap(Changes::launch).orElse(forecast);
   }
 
   /** What fits the evening; empty where nobody knows how long one is. */

@@ -38,7 +38,7 @@ public enum AheadList {
       case NIGHTS -> NightsSheet.of(ahead);
       case PLAN -> PlanSheet.of(ahead.standing(), ahead.journal().project().currency());
       case LEFT -> ForecastSheet.of(ahead.left());
-      case FORECAST -> ForecastSheet.of(ahead.forecast());
+      case FORECAST -> ForecastSheet.of(ahead.launch());
     };
   }
 }

@@ -35,7 +35,7 @@ public final class ForecastSheet {
 
   /** A row a phase: its hours left, and how they were reckoned; those left out have none. */
   public static Sheet of(HoursLeft left) {
-    List<String> columns = List.of("phase", "hours_left", "from");
+    List<String> columns = List.of("what", "hours_left", "from");
     List<List<Cell>> rows = new ArrayList<>();
     for (HoursLeft.Part part : left.parts()) {
       rows.add(

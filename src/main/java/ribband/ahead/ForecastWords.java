@@ -77,13 +77,29 @@ public final class ForecastWords {
   /** What it was drawn from. */
   public static String drawn(Forecast forecast) {
     int weeks = forecast.past().weeks().size();
+    String idle = weeks > 1 ? ", idle ones among them" : "";
     return "Drawn "
         + Saying.count(Forecast.DRAWS)
         + " times from the last "
         + Saying.counted(weeks, "whole week", "whole weeks")
-        + ", idle ones among them"
+        + idle
         + (forecast.away().isEmpty() ? "" : ", days away left out")
         + "; a guess from the past, and no promise.";
+  }
+
+  /** Phases that only their hours tell of, and whose hours are used up; empty where none. */
+  public static Optional<String> usedUp(HoursLeft left) {
+    List<String> phases =
+        left.parts().stream()
+            .filter(part -> part.basis() == HoursLeft.Basis.USED_UP)
+            .map(HoursLeft.Part::name)
+            .toList();
+    return phases.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "Taken for done, as the planned hours are used up: "
+                + Saying.list(phases)
+                + "; note complete to tell how far that is.");
   }
 
   /** What the hours leave out; empty where nothing. */

@@ -117,6 +117,7 @@ public final class PieceWords {
     count
         .kind()
         .hours()
+        .filter(hours -> !hours.isZero())
         .ifPresent(hours -> parts.add(Saying.hoursInWords(hours) + " each planned"));
     for (Side side : count.sides()) {
       count

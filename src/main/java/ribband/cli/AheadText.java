@@ -1,6 +1,5 @@
 package ribband.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -52,7 +51,7 @@ final class AheadText {
    *
    * @param list one part alone; empty for all
    */
-  void tell(Optional<AheadList> list) throws IOException {
+  void tell(Optional<AheadList> list) {
     LocalDateTime moment = LocalDateTime.ofInstant(now, ahead.zone());
     out.println(
         OneLine.of(ahead.journal().project().name())
@@ -75,7 +74,7 @@ final class AheadText {
     cautions();
   }
 
-  private void tell(AheadList list) throws IOException {
+  private void tell(AheadList list) {
     switch (list) {
       case JOBS -> {
         jobs.list(ahead.jobs());
@@ -87,17 +86,13 @@ final class AheadText {
         limits();
         changes();
       }
-      case PLAN -> {
-        plan();
-        table(list);
-      }
+      case PLAN -> plan();
       case LEFT -> left();
-      case FORECAST -> forecast();
+      case FORECAST -> {
+        changes();
+        forecast();
+      }
     }
-  }
-
-  private void table(AheadList list) throws IOException {
-    SheetTable.write(list.sheet(ahead), out);
   }
 
   private void pieces() {
@@ -117,6 +112,8 @@ final class AheadText {
   }
 
   private void limits() {
+    out.println(
+        ahead.nightly().isEmpty() ? "No pieces are left to make." : "What a night can bring");
     for (Nightly kind : ahead.nightly().values()) {
       sentence(
           kind.count().kind().name()
@@ -126,8 +123,10 @@ final class AheadText {
                   .map(left -> Saying.counted(left, "night", "nights") + " left at best")
                   .orElse("nights left unknown: " + kind.nightsLeft().why())
               + ", tonight "
-              + Saying.counted(kind.tonight(), "piece", "pieces"));
-      detail(nights.binding(kind));
+              + Saying.counted(kind.tonight(), "piece", "pieces")
+              + kind.binding()
+                  .map(limit -> "; " + limit.word() + (limit.isPlural() ? " bind" : " binds"))
+                  .orElse(""));
       nights.limits(kind).forEach(this::detail);
     }
     ahead.nightly().values().stream()
@@ -250,6 +249,7 @@ final class AheadText {
   }
 
   private void left() {
+    out.println("Hours left");
     for (HoursLeft.Part part : ahead.left().parts()) {
       sentence(
           part.name()
@@ -270,6 +270,7 @@ final class AheadText {
       sentence(ForecastWords.drawn(ahead.forecast()));
     }
     ForecastWords.cold(ahead.cold()).forEach(this::sentence);
+    ForecastWords.usedUp(ahead.left()).ifPresent(this::sentence);
     ForecastWords.leftOut(ahead.left()).ifPresent(this::sentence);
     out.println();
   }

@@ -74,6 +74,9 @@ final class JobsText {
     items("or instead", evening.instead());
     items("nobody wrote how long", evening.unknown());
     items("longer than the evening", evening.tooLong());
+    if (evening.together().isEmpty() && evening.unknown().isEmpty()) {
+      sentence("nothing that is ready");
+    }
     out.println();
   }
 

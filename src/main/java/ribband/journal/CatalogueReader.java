@@ -3,12 +3,14 @@ package ribband.journal;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.BiFunction;
 import ribband.journal.Node.Mapping;
 import ribband.measure.Dates;
@@ -37,6 +39,7 @@ final class CatalogueReader {
   private final Reading<Money> amounts;
   private final Listed phases;
   private final Problems problems;
+  private Optional<OptionalInt> clamps = Optional.empty();
 
   CatalogueReader(Fields fields, Reading<Money> amounts, Listed phases, Problems problems) {
     this.fields = fields;
@@ -124,19 +127,50 @@ final class CatalogueReader {
       problems.error(
           keys.place(), "pieces " + OneLine.quote(name) + " have no total; write total: 16");
     }
+    OptionalInt holds = number(keys.value("clamps", Readings.whole(0, 9_999)));
+    if (holds.isPresent() && clamps().isPresent() && holds.getAsInt() > clamps().getAsInt()) {
+      problems.warning(
+          keys.placeOfValue("clamps"),
+          "one of the "
+              + name
+              + " holds "
+              + holds.getAsInt()
+              + " clamps, more than the "
+              + clamps().getAsInt()
+              + " of the shop, so none can be glued; change one of the two");
+    }
     return new PieceKind(
         name,
         total.orElse(1),
         keys.value("phase", phases.reading()),
-        keys.values("sides", Readings::id),
+        sides(name, keys),
         keys.value("glue area", Quantity.of(Dimension.AREA)),
         keys.value("adhesive", adhesives.reading()),
-        number(keys.value("clamps", Readings.whole(0, 9_999))),
+        holds,
         keys.value("hours", Hours::read));
   }
 
+  private List<String> sides(String name, Fields keys) {
+    List<String> sides = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (String side : keys.values("sides", Readings::id)) {
+      if (seen.add(Name.fold(side))) {
+        sides.add(side);
+      } else {
+        problems.error(
+            keys.placeOfValue("sides"),
+            "side " + OneLine.quote(side) + " of " + name + " stands twice; keep one");
+      }
+    }
+    return sides;
+  }
+
+  /** Read once: its mistake is told once. */
   OptionalInt clamps() {
-    return number(fields.value("clamps", Readings.whole(0, 9_999)));
+    if (clamps.isEmpty()) {
+      clamps = Optional.of(number(fields.value("clamps", Readings.whole(0, 9_999))));
+    }
+    return clamps.get();
   }
 
   private static OptionalInt number(Optional<Integer> number) {

@@ -127,7 +127,9 @@ final class JobChecks {
     }
     List<String> ids = all.values().stream().map(Job::id).toList();
     return " was never noted as a todo; "
-        + Nearest.hint(name, ids, "note it in an earlier entry first");
+        + Nearest.to(name, ids)
+            .map(near -> "did you mean " + OneLine.quote(near) + "?")
+            .orElse("note it first" + (ids.isEmpty() ? "" : "; " + Nearest.hint(name, ids, "")));
   }
 
   private void waits(List<Entry> entries, Map<String, Job> all) {
@@ -141,6 +143,14 @@ final class JobChecks {
     List<Mark> marks = new ArrayList<>();
     entries.forEach(entry -> entry.todo().forEach(job -> marks.addAll(job.after())));
     for (Mark after : marks) {
+      String fold = Name.fold(after.name());
+      if (kinds.containsKey(fold) && phases.containsKey(fold)) {
+        problems.error(
+            after.place(),
+            "after "
+                + OneLine.quote(after.name())
+                + " is a kind of pieces and a phase too; rename one of them in project.yaml");
+      }
       if (!goals.containsKey(Name.fold(after.name()))) {
         problems.error(
             after.place(),

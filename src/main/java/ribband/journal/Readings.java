@@ -10,10 +10,15 @@ final class Readings {
   private static final Pattern ID =
       Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{M}\\p{N}' _.-]{0,58}[\\p{L}\\p{M}\\p{N}])?");
 
+  private static final int LONGEST_ID = 60;
+
   private Readings() {}
 
   /** A name that can stand in an address. */
   static String id(String text) throws Unreadable {
+    if (text.length() > LONGEST_ID) {
+      throw new Unreadable("is too long for a name", "write at most " + LONGEST_ID + " letters");
+    }
     if (!ID.matcher(text).matches()) {
       throw new Unreadable(
           "is no name to count under", "write letters, figures and hyphens, as side-decks");

@@ -15,6 +15,11 @@ public enum Limit {
     this.binds = binds;
   }
 
+  /** Whether its word is one of several things. */
+  public boolean isPlural() {
+    return this == CLAMPS || this == HOURS;
+  }
+
   /** As data files have it. */
   public String word() {
     return word;

@@ -49,7 +49,10 @@ public final class StandingWords {
     if (earned.ac().isZero()) {
       return "no hours yet";
     }
-    return standing.isGuess() ? used(earned) : atThisRate(name, earned);
+    return standing.isGuess()
+        ? used(earned)
+        : atThisRate(name, earned)
+            + (standing.assumed().isEmpty() ? "" : "; part of it assumed by hours");
   }
 
   private static String done(Hours hours, Optional<Hours> planned) {

@@ -131,11 +131,14 @@ final class AheadPage {
     List<String> parts = new ArrayList<>();
     ForecastWords.inShort(ahead.forecast()).ifPresent(said -> parts.add(said + "."));
     int open = ahead.jobs().open().size();
-    if (open > 0) {
+    int ready = ahead.jobs().in(State.READY).size();
+    if (open == 1) {
+      parts.add(ready == 1 ? "One job is open and ready." : "One job is open, not yet ready.");
+    } else if (open > 1) {
       parts.add(
           Words.capitalised(Saying.number(open))
-              + (open == 1 ? " job is open, " : " jobs are open, ")
-              + Saying.number(ahead.jobs().in(State.READY).size())
+              + " jobs are open, "
+              + (ready == 0 ? "none" : Saying.number(ready))
               + " of them ready.");
     }
     return parts.isEmpty() ? "Nothing is left that anybody wrote down." : String.join(" ", parts);
@@ -189,6 +192,7 @@ final class AheadPage {
       said.add(ForecastWords.drawn(ahead.forecast()));
     }
     said.addAll(ForecastWords.cold(ahead.cold()));
+    ForecastWords.usedUp(ahead.left()).ifPresent(said::add);
     ForecastWords.leftOut(ahead.left()).ifPresent(said::add);
     return said;
   }
@@ -226,7 +230,9 @@ final class AheadPage {
     List<String> notes = new ArrayList<>();
     for (Nightly kind : ahead.nightly().values()) {
       String name = Words.capitalised(kind.count().kind().name());
-      notes.add(name + ": " + PieceWords.count(kind.count()) + ".");
+      String rate = PieceWords.rate(kind.count());
+      notes.add(
+          name + ": " + PieceWords.count(kind.count()) + (rate.isEmpty() ? "" : "; " + rate) + ".");
       notes.add(name + ": " + nights.binding(kind) + ".");
     }
     return notes;

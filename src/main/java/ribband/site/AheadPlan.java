@@ -94,7 +94,7 @@ final class AheadPlan {
         Saying.hours(whole.bac()),
         Saying.hours(whole.ac()),
         share(whole.complete()),
-        "",
+        standing.assumed().isEmpty() ? "" : "partly assumed",
         book.showsMoney() ? standing.costPlanned().map(book.words()::money).orElse("–") : "",
         book.showsMoney()
             ? standing.costPlanned().map(p -> book.words().money(standing.costInPlan())).orElse("–")

@@ -123,7 +123,7 @@ class StandingWordsTest {
   @Test
   void aWholeThatIsPartlyGuessedHasARateAndIsNeverDone() throws IOException {
     assertEquals(
-        "at this rate the boat takes 40 hours, as planned",
+        "at this rate the boat takes 40 hours, as planned; part of it assumed by hours",
         whole(
             "2026-05-01\nphase: planking\nhours: 20\ncomplete: {planking: 100%}",
             "2026-05-02\nphase: fairing\nhours: 20"));

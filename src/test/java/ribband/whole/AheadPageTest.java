@@ -160,7 +160,8 @@ class AheadPageTest {
         page.select("section[aria-labelledby=pieces] tbody tr").eachText());
     assertEquals(
         List.of(
-            "Strakes: 4 of 8 made, 4 left: port number 3 and 4; starboard number 3 and 4.",
+            "Strakes: 4 of 8 made, 4 left: port number 3 and 4; starboard number 3 and 4; 10"
+                + " hours each, 4 hours each planned.",
             "Strakes: hours bind: 10 hours, the usual evening, at 10 hours each make one."),
         page.select("section[aria-labelledby=pieces] li").eachText());
   }
@@ -219,7 +220,7 @@ class AheadPageTest {
             .with("project.yaml", "name: Teal\n")
             .with("2026-03-14.md", "---\ntodo: [{id: bell, what: Polish the bell}]\n---\n");
     Document page = published(ribband).page("ahead.html");
-    assertEquals("One job is open, one of them ready.", page.select(".said").text());
+    assertEquals("One job is open and ready.", page.select(".said").text());
     assertEquals(List.of("What next", "The longest chain of nights"), page.select("h2").eachText());
   }
 }

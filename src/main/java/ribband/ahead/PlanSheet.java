@@ -52,6 +52,22 @@ public final class PlanSheet {
     return Sheet.of(COLUMNS, rows);
   }
 
+  /** The same without the figures that {@code EarnedValue} has names for: as a screen is wide. */
+  public static Sheet narrow(Standing standing, Currency currency) {
+    Sheet whole = of(standing, currency);
+    int from = COLUMNS.indexOf("ev");
+    int to = COLUMNS.indexOf("tcpi") + 1;
+    return Sheet.of(
+        without(COLUMNS, from, to),
+        whole.rows().stream().map(row -> without(row, from, to)).toList());
+  }
+
+  private static <T> List<T> without(List<T> row, int from, int to) {
+    List<T> kept = new ArrayList<>(row);
+    kept.subList(from, to).clear();
+    return kept;
+  }
+
   private List<Cell> row(PhaseStanding phase) {
     List<Cell> row = new ArrayList<>();
     row.add(Cell.Words.of(phase.phase().id()));

@@ -11,6 +11,7 @@ import ribband.ahead.AheadList;
 import ribband.ahead.Changes;
 import ribband.ahead.ForecastWords;
 import ribband.ahead.PieceWords;
+import ribband.ahead.PlanSheet;
 import ribband.jobs.JobWords;
 import ribband.jobs.NotedJob;
 import ribband.measure.Name;
@@ -81,18 +82,49 @@ final class AheadText {
         jobs.chain(ahead.chain());
         ahead.evening().ifPresent(jobs::evening);
       }
-      case PIECES -> pieces();
+      case PIECES -> {
+        noPieces();
+        pieces();
+      }
       case NIGHTS -> {
+        noPieces();
         limits();
         changes();
       }
-      case PLAN -> plan();
+      case PLAN -> {
+        plan();
+        planTable();
+      }
       case LEFT -> left();
       case FORECAST -> {
         changes();
         forecast();
       }
     }
+    cautions();
+  }
+
+  private void noPieces() {
+    if (ahead.pieces().isEmpty()) {
+      out.println("No piece is counted; list kinds in project.yaml, as");
+      out.println("  pieces: {strakes: {total: 16}}");
+      out.println();
+    }
+  }
+
+  private void planTable() throws IOException {
+    if (ahead.standing().phases().isEmpty()) {
+      noPlan();
+    } else {
+      SheetTable.write(
+          PlanSheet.narrow(ahead.standing(), ahead.journal().project().currency()), out);
+    }
+    out.println();
+  }
+
+  private void noPlan() {
+    out.println("No phase has planned hours; write them in project.yaml, as");
+    out.println("  phases: [{id: planking, hours: 120}]");
   }
 
   private void pieces() {
@@ -112,6 +144,9 @@ final class AheadText {
   }
 
   private void limits() {
+    if (ahead.pieces().isEmpty()) {
+      return;
+    }
     out.println(
         ahead.nightly().isEmpty() ? "No pieces are left to make." : "What a night can bring");
     for (Nightly kind : ahead.nightly().values()) {
@@ -259,11 +294,20 @@ final class AheadText {
               + ForecastWords.how(part.basis()));
     }
     ForecastWords.leftOut(ahead.left()).ifPresent(this::sentence);
+    if (ahead.left().parts().isEmpty()) {
+      noPlan();
+    }
     out.println();
   }
 
   private void forecast() {
     out.println("When she floats");
+    if (ahead.forecast().left().value().isEmpty()) {
+      sentence("No date: " + ahead.forecast().left().why() + ".");
+      sentence("Write them in project.yaml, as phases: [{id: planking, hours: 120}]");
+      out.println();
+      return;
+    }
     sentence(ForecastWords.left(ahead.forecast()) + ".");
     ForecastWords.dates(ahead.forecast()).forEach(this::sentence);
     if (ahead.forecast().p50().value().isPresent()) {

@@ -24,7 +24,11 @@ final class JobsText {
 
   void list(PunchList list) {
     if (list.open().isEmpty()) {
-      out.println(list.done().isEmpty() ? "No job is noted yet." : "No job is open.");
+      out.println(
+          list.done().isEmpty()
+              ? "No job is noted yet; note one in an entry, as todo: [{id: trim-ends}]"
+              : "No job is open.");
+      out.println();
       return;
     }
     jobs("Ready tonight", list.in(State.READY));

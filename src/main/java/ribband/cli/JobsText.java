@@ -78,8 +78,8 @@ final class JobsText {
     items("or instead", evening.instead());
     items("nobody wrote how long", evening.unknown());
     items("longer than the evening", evening.tooLong());
-    if (evening.together().isEmpty() && evening.unknown().isEmpty()) {
-      sentence("nothing that is ready");
+    if (evening.isEmpty()) {
+      sentence("nothing: no job is ready, and no piece can be made");
     }
     out.println();
   }

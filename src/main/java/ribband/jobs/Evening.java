@@ -88,4 +88,9 @@ public record Evening(
     }
     return new Evening(length, together, instead, unknown, tooLong);
   }
+
+  /** Nothing is ready, and no piece can be made. */
+  public boolean isEmpty() {
+    return together.isEmpty() && instead.isEmpty() && unknown.isEmpty() && tooLong.isEmpty();
+  }
 }

@@ -17,8 +17,8 @@ import ribband.stock.Stock.Told;
  * An invented journal of four nights, small enough to reckon by hand: 4 h on 2 March 2026, 4 h on
  * 4, 5 h on 10 and 4 h on 17. The weeks before the 17th brought 8 h in two nights and 5 h in one.
  */
-final class Skiff {
-  static final String PROJECT =
+public final class Skiff {
+  public static final String PROJECT =
       """
       time zone: America/Chicago
       clamps: 10
@@ -48,7 +48,7 @@ final class Skiff {
         knees: {total: 4, phase: planking, hours: 1}
       """;
 
-  static final String[] NIGHTS = {
+  public static final String[] NIGHTS = {
     """
     2026-03-02
     phase: planking

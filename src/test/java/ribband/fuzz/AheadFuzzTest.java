@@ -89,6 +89,32 @@ class AheadFuzzTest {
         cleats: {total: 3, clamps: 2, adhesive: epoxy}
       """;
 
+  /** What a control character stands for: most of what is tried is then an entry, not a refusal. */
+  private static final List<String> LINES =
+      List.of(
+          "\npieces: {strakes: {port: [2, 3], starboard: [2]}, knees: 1}",
+          "\nhours: {planking: 2:30, fairing: 1}",
+          "\nphase: rigging",
+          "\ntodo: [{id: zinc, after: [rig, mask], hours: 9}, {id: alder, after: [zinc, cleats]}]",
+          "\ndone: [fair]",
+          "\ncomplete: {fairing: 40%}",
+          "\njoints: [{adhesive: epoxy, clamped at: 21:00, temperature: 45 F}]",
+          "\nprivate: true",
+          "\nmaterials: {epoxy: 39 fl oz}",
+          "\npieces: {strakes: {port: [-1]}}",
+          "\nhours: 0:01",
+          "\nphase: planking",
+          "\ntodo: [{id: keel, after: planking}, {id: bung, after: [keel, varnish], hours: 0.01}]",
+          "\ndone: [fair, rig]",
+          "\ncomplete: {planking: 100%, rigging: 1%}",
+          "\njoints: [{name: Cleat, adhesive: epoxy, clamped at: 20:40, temperature: 72 F}]",
+          "\npieces: {strakes: 14, knees: 3, cleats: 3}",
+          "\nhours: 16",
+          "\ntodo: [{id: mask}, {id: caulk, after: [knees], hours: 10000}]",
+          "\ncomplete: {planking: 0.01%, fairing: 99.99%}",
+          "\npieces: {cleats: 2}",
+          "\npieces: {strakes: {port: 1, starboard: -1}}");
+
   @TempDir static Path root;
   private static JournalFolder folder;
 
@@ -132,7 +158,13 @@ class AheadFuzzTest {
   void ahead(byte[] bytes) throws IOException {
     ByteArrayOutputStream entry = new ByteArrayOutputStream();
     entry.writeBytes("---\n".getBytes(StandardCharsets.UTF_8));
-    entry.writeBytes(bytes);
+    for (byte b : bytes) {
+      if (b > 0 && b < ' ' && b != '\n' && b != '\t' && b != '\r') {
+        entry.writeBytes(LINES.get(b % LINES.size()).getBytes(StandardCharsets.UTF_8));
+      } else {
+        entry.write(b);
+      }
+    }
     entry.writeBytes("\n---\n".getBytes(StandardCharsets.UTF_8));
     Files.write(root.resolve(ENTRY), entry.toByteArray());
     JournalReader.Read read = JournalReader.read(folder, TODAY);

@@ -41,7 +41,7 @@ public final class ForecastSheet {
       rows.add(
           List.of(
               Cell.Words.of(part.name()),
-              new Cell.Exact(part.seconds().divide(3600)),
+              Cell.Exact.of(part.seconds().divide(3600)),
               Cell.Words.of(part.basis().name().toLowerCase(Locale.ROOT).replace('_', ' '))));
     }
     left.leftOut()

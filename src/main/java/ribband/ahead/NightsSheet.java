@@ -84,7 +84,7 @@ final class NightsSheet {
   }
 
   private static Cell exact(Optional<BigFraction> number) {
-    return number.<Cell>map(Cell.Exact::new).orElseGet(Cell.Blank::new);
+    return number.<Cell>map(Cell.Exact::of).orElseGet(Cell.Blank::new);
   }
 
   private static Cell count(Optional<Long> number) {

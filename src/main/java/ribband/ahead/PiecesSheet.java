@@ -77,7 +77,7 @@ public final class PiecesSheet {
         new Cell.Count(total),
         new Cell.Count(done),
         new Cell.Count(left),
-        new Cell.Exact(BigFraction.of(done, Math.max(1, total))),
+        Cell.Exact.of(BigFraction.of(done, Math.max(1, total))),
         numbered
             .<Cell>map(
                 n ->
@@ -96,7 +96,7 @@ public final class PiecesSheet {
   }
 
   private static Cell exact(Optional<BigFraction> number) {
-    return number.<Cell>map(Cell.Exact::new).orElseGet(Cell.Blank::new);
+    return number.<Cell>map(Cell.Exact::of).orElseGet(Cell.Blank::new);
   }
 
   private static Cell whole(OptionalLong number) {

@@ -12,6 +12,7 @@ import ribband.measure.Money;
 import ribband.plan.EarnedValue;
 import ribband.plan.PhaseStanding;
 import ribband.plan.Standing;
+import ribband.plan.StandingWords;
 
 /**
  * Plan against actual for other programs: hours decimal, an empty cell where a figure is undefined.
@@ -73,7 +74,7 @@ public final class PlanSheet {
     row.add(Cell.Words.of(phase.phase().id()));
     row.add(phase.planned().<Cell>map(Cell.Worked::new).orElseGet(Cell.Blank::new));
     row.add(new Cell.Worked(phase.hours()));
-    row.add(number(phase.complete().share()));
+    row.add(share(phase.complete().share()));
     row.add(Cell.Words.of(phase.complete().basis().name().toLowerCase(Locale.ROOT)));
     row.addAll(values(phase.earned()));
     row.add(money(phase.phase().cost()));
@@ -86,7 +87,7 @@ public final class PlanSheet {
     row.add(Cell.Words.of("whole"));
     row.add(new Cell.Worked(whole.bac()));
     row.add(new Cell.Worked(whole.ac()));
-    row.add(number(Optional.of(whole.complete())));
+    row.add(share(Optional.of(whole.complete())));
     row.add(new Cell.Blank());
     row.addAll(values(Optional.of(whole)));
     row.add(money(standing.costPlanned()));
@@ -110,8 +111,14 @@ public final class PlanSheet {
     return number(seconds.map(s -> s.divide(SECONDS)));
   }
 
+  private static Cell share(Optional<BigFraction> share) {
+    return share
+        .<Cell>map(s -> new Cell.Exact(s, StandingWords.share(s)))
+        .orElseGet(Cell.Blank::new);
+  }
+
   private static Cell number(Optional<BigFraction> value) {
-    return value.<Cell>map(Cell.Exact::new).orElseGet(Cell.Blank::new);
+    return value.<Cell>map(Cell.Exact::of).orElseGet(Cell.Blank::new);
   }
 
   private Cell money(Optional<Money> money) {

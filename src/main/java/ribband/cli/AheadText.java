@@ -1,5 +1,6 @@
 package ribband.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -52,7 +53,7 @@ final class AheadText {
    *
    * @param list one part alone; empty for all
    */
-  void tell(Optional<AheadList> list) {
+  void tell(Optional<AheadList> list) throws IOException {
     LocalDateTime moment = LocalDateTime.ofInstant(now, ahead.zone());
     out.println(
         OneLine.of(ahead.journal().project().name())
@@ -75,7 +76,7 @@ final class AheadText {
     cautions();
   }
 
-  private void tell(AheadList list) {
+  private void tell(AheadList list) throws IOException {
     switch (list) {
       case JOBS -> {
         jobs.list(ahead.jobs());

@@ -113,24 +113,33 @@ public sealed interface Cell {
     }
   }
 
-  /** A bare number of either sign, such as a ratio, or hours that may be owed. */
-  record Exact(BigFraction number) implements Cell {
+  /**
+   * A bare number of either sign, such as a ratio, or hours that may be owed.
+   *
+   * @param said the same for a person
+   */
+  record Exact(BigFraction number, String said) implements Cell {
     private static final int PLACES = 4;
 
     public Exact {
       Objects.requireNonNull(number);
+      Objects.requireNonNull(said);
+    }
+
+    /** Said as data files have it. */
+    public static Exact of(BigFraction number) {
+      return new Exact(number, decimal(number).replace('-', '−'));
     }
 
     /** Decimal, at most 4 places, rounded half up. */
     @Override
     public String data() {
-      BigDecimal decimal = number.bigDecimalValue(PLACES, RoundingMode.HALF_UP);
-      return decimal.signum() == 0 ? "0" : decimal.stripTrailingZeros().toPlainString();
+      return decimal(number);
     }
 
-    @Override
-    public String said() {
-      return data().replace('-', '−');
+    private static String decimal(BigFraction number) {
+      BigDecimal decimal = number.bigDecimalValue(PLACES, RoundingMode.HALF_UP);
+      return decimal.signum() == 0 ? "0" : decimal.stripTrailingZeros().toPlainString();
     }
   }
 

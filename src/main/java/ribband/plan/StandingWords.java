@@ -15,6 +15,8 @@ public final class StandingWords {
   /** From here on a quarter of an hour more or less means nothing. */
   private static final BigFraction LONG = BigFraction.of(20 * 3600);
 
+  private static final long PARTS = 1_000_000_000_000L;
+
   private StandingWords() {}
 
   /** {@code at this rate planking takes 148 hours, 28 over plan}. */
@@ -126,6 +128,12 @@ public final class StandingWords {
   public static String hours(BigFraction seconds) {
     String hours = Saying.hours(magnitude(seconds));
     return (seconds.signum() < 0 && !hours.equals("0") ? "−" : "") + hours;
+  }
+
+  /** {@code 37%}; what is not whole never looks so. */
+  public static String share(BigFraction share) {
+    return Saying.share(
+        share.multiply(PARTS).bigDecimalValue(0, RoundingMode.DOWN).longValueExact(), PARTS);
   }
 
   /** {@code 0.89}; a dash where it is undefined. */

@@ -1,6 +1,5 @@
 package ribband.site;
 
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,9 +28,6 @@ final class AheadPlan {
               "TCPI",
               "to-complete performance index, (BAC − EV) ÷ (BAC − AC): the rate that would still"
                   + " end on plan"));
-
-  /** Fine enough that what is not whole never looks so. */
-  private static final long PARTS = 1_000_000_000_000L;
 
   private final Book book;
   private final Standing standing;
@@ -81,7 +77,7 @@ final class AheadPlan {
         Addresses.href(Addresses.AHEAD, Addresses.phase(phase.phase().id())),
         phase.planned().map(Saying::hours).orElse("–"),
         Saying.hours(phase.hours()),
-        phase.complete().share().map(AheadPlan::share).orElse("–"),
+        phase.complete().share().map(StandingWords::share).orElse("–"),
         from(phase.complete()),
         book.showsMoney() ? phase.phase().cost().map(book.words()::money).orElse("–") : "",
         book.showsMoney() ? book.words().moneyOrDash(phase.cost()) : "");
@@ -93,17 +89,12 @@ final class AheadPlan {
         "",
         Saying.hours(whole.bac()),
         Saying.hours(whole.ac()),
-        share(whole.complete()),
+        StandingWords.share(whole.complete()),
         standing.assumed().isEmpty() ? "" : "partly assumed",
         book.showsMoney() ? standing.costPlanned().map(book.words()::money).orElse("–") : "",
         book.showsMoney()
             ? standing.costPlanned().map(p -> book.words().money(standing.costInPlan())).orElse("–")
             : "");
-  }
-
-  private static String share(BigFraction share) {
-    return Saying.share(
-        share.multiply(PARTS).bigDecimalValue(0, RoundingMode.DOWN).longValueExact(), PARTS);
   }
 
   private static String from(Complete complete) {

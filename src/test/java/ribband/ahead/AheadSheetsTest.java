@@ -142,7 +142,7 @@ class AheadSheetsTest {
   void hoursLeftByPhase() throws Exception {
     assertSheet(
         """
-        phase,hours_left,from
+        what,hours_left,from
         Planking,17,pieces
         Fairing,27,plan
         Rigging,,left out
@@ -159,7 +159,7 @@ class AheadSheetsTest {
             "phases: [{id: planking, title: Planking, hours: 4}]\n",
             "2026-03-02\nphase: planking\nhours: 5\n");
     assertEquals(
-        "phase,hours_left,from\nPlanking,0,used up\n",
+        "what,hours_left,from\nPlanking,0,used up\n",
         Skiff.csv(Skiff.at("2026-03-17T22:00", journal, Wish.NONE), AheadList.LEFT));
   }
 

@@ -109,15 +109,14 @@ class AheadCommandTest {
         """
         Dunlin, what lies ahead on 17 March 2026 at 22:00
 
-          strakes: 6 nights left at best, tonight 0 pieces
-            hours bind: 2½ hours at 3¾ hours each make 0.67
+        What a night can bring
+          strakes: 6 nights left at best, tonight 0 pieces; hours bind
             clamps: 36 hold three at a time (10 each), 12 h 14 min at 61 °F, the joint's
             cure: 12 h 14 min at 61 °F, the joint's, so the clamps are free the next
               evening
             hours: 2½ hours at 3¾ hours each make 0.67
             resin: epoxy for all that are left
-          knees: 1 night left at best, tonight 2 pieces
-            hours bind: 2½ hours at 1 hour each make 2½
+          knees: 1 night left at best, tonight 2 pieces; hours bind
             hours: 2½ hours at 1 hour each make 2½
           clamps still on
             10 on strakes until 08:54 on 18 March 2026
@@ -185,15 +184,14 @@ class AheadCommandTest {
         """
         Dunlin, what lies ahead on 17 March 2026 at 22:00
 
-          strakes: 3 nights left at best, tonight 1 piece
-            hours bind: 5 hours at 3¾ hours each make 1.33
+        What a night can bring
+          strakes: 3 nights left at best, tonight 1 piece; hours bind
             clamps: 36 hold three at a time (10 each), 12 h 14 min at 61 °F, the joint's
             cure: 12 h 14 min at 61 °F, the joint's, so the clamps are free the next
               evening
             hours: 5 hours at 3¾ hours each make 1.33
             resin: epoxy for all that are left
-          knees: 1 night left at best, tonight 2 pieces
-            hours bind: 5 hours at 1 hour each make five
+          knees: 1 night left at best, tonight 2 pieces; hours bind
             hours: 5 hours at 1 hour each make five
           clamps still on
             10 on strakes until 08:54 on 18 March 2026
@@ -244,16 +242,14 @@ class AheadCommandTest {
         """
         Dunlin, what lies ahead on 17 March 2026 at 22:00
 
-          strakes: 4 nights left at best, tonight 0 pieces
-            clamps bind: 10 hold one at a time (10 each), 12 h 14 min at 61 °F, the
-              joint's
+        What a night can bring
+          strakes: 4 nights left at best, tonight 0 pieces; clamps bind
             clamps: 10 hold one at a time (10 each), 12 h 14 min at 61 °F, the joint's
             cure: 12 h 14 min at 61 °F, the joint's, so the clamps are free the next
               evening
             hours: 4 hours, the usual evening, at 3¾ hours each make 1.07
             resin: epoxy for all that are left
-          knees: 1 night left at best, tonight 2 pieces
-            hours bind: 4 hours, the usual evening, at 1 hour each make four
+          knees: 1 night left at best, tonight 2 pieces; hours bind
             hours: 4 hours, the usual evening, at 1 hour each make four
           clamps still on
             10 on strakes until 08:54 on 18 March 2026
@@ -280,10 +276,10 @@ class AheadCommandTest {
                     hours                   complete     cost
         phase     planned  hours  complete      from  planned     cost
         ──────────────────────────────────────────────────────────────
-        planking       40     17       0.5    pieces  $900.00  $300.00
-        fairing        27      0         0   assumed             $0.00
+        planking       40     17       50%    pieces  $900.00  $300.00
+        fairing        27      0        0%   assumed             $0.00
         rigging                0             unknown             $0.00
-        whole          67     17    0.2985            $900.00  $300.00
+        whole          67     17       30%            $900.00  $300.00
 
         Resin and hardener irritate, and skin can become allergic to them for good: wear
         laminate or thick nitrile gloves, and never clean skin with solvent.
@@ -298,6 +294,7 @@ class AheadCommandTest {
         """
         Dunlin, what lies ahead on 17 March 2026 at 22:00
 
+        Hours left
           Planking: 17 hours, the pieces left, at their own rate
           Fairing: 27 hours, plan × (1 − complete), no rate yet
           Left out, as no hours are planned for them: Rigging.
@@ -499,7 +496,7 @@ class AheadCommandTest {
         """
         Dunlin, what lies ahead on 1 June 2026 at 20:00
 
-          no piece is left to make
+        No pieces are left to make.
 
         The maker's data sheet and local rules govern.
         """,

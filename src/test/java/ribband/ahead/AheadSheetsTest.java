@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.journal.Journal;
 import ribband.ledger.Journals;
+import ribband.ledger.SheetCsv;
 import ribband.pieces.Texts;
 
 /** Whole files for other programs, of the journal in {@link Skiff}. */
@@ -136,6 +137,22 @@ class AheadSheetsTest {
         whole,4,1,0.25,,1,1,0,1,4,3,0,1,,
         """,
         Skiff.csv(Skiff.at("2026-03-17T22:00", journal, Wish.NONE), AheadList.PLAN));
+  }
+
+  @Test
+  void theScreensPlanGoesWithoutTheIndices() throws Exception {
+    Ahead ahead = Skiff.ahead(folder, Wish.NONE);
+    StringBuilder csv = new StringBuilder();
+    SheetCsv.write(PlanSheet.narrow(ahead.standing(), ahead.journal().project().currency()), csv);
+    assertEquals(
+        """
+        phase,hours_planned,hours,complete,complete_from,cost_planned,cost
+        planking,40,17,0.5,pieces,900.00,300.00
+        fairing,27,0,0,assumed,,0.00
+        rigging,,0,,unknown,,0.00
+        whole,67,17,0.2985,,900.00,300.00
+        """,
+        csv.toString());
   }
 
   @Test

@@ -97,7 +97,7 @@ class ForecastWordsTest {
             "Nineteen in twenty by no date, it takes more than 100 years (P95)."),
         ForecastWords.dates(forecast));
     assertEquals(
-        "Drawn 10,000 times from the last 0 whole weeks, idle ones among them, days away left out;"
+        "Drawn 10,000 times from the last 0 whole weeks, days away left out;"
             + " a guess from the past, and no promise.",
         ForecastWords.drawn(forecast));
   }

@@ -1,0 +1,137 @@
+package ribband.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import ribband.ahead.Ahead;
+import ribband.ahead.ForecastWords;
+import ribband.ahead.PlanSheet;
+import ribband.measure.Saying;
+import ribband.plan.EarnedValue;
+import ribband.plan.HoursLeft;
+import ribband.plan.PhaseStanding;
+import ribband.plan.StandingWords;
+import ribband.problem.Paragraph;
+
+/** Tells plan against actual and the forecast to the builder. */
+final class PlanText {
+  private final Ahead ahead;
+  private final PrintWriter out;
+
+  PlanText(Ahead ahead, PrintWriter out) {
+    this.ahead = ahead;
+    this.out = out;
+  }
+
+  /** Hours planned and worked, phase by phase. */
+  void planTable() throws IOException {
+    if (ahead.standing().phases().isEmpty()) {
+      noPlan();
+    } else {
+      SheetTable.write(
+          PlanSheet.narrow(ahead.standing(), ahead.journal().project().currency()), out);
+    }
+    out.println();
+  }
+
+  private void noPlan() {
+    out.println("No phase has planned hours; write them in project.yaml, as");
+    out.println("  phases: [{id: planking, hours: 120}]");
+  }
+
+  /**
+   * Each phase begun and the whole, in words with the signs below; nothing where none is planned.
+   */
+  void plan() {
+    List<PhaseStanding> begun =
+        ahead.standing().phases().stream()
+            .filter(phase -> phase.planned().isPresent() && !phase.hours().isZero())
+            .toList();
+    if (begun.isEmpty()) {
+      return;
+    }
+    out.println("Plan against actual");
+    for (PhaseStanding phase : begun) {
+      sentence(phase.phase().id() + ": " + StandingWords.of(phase));
+      phase.earned().map(PlanText::indices).ifPresent(this::detail);
+    }
+    ahead
+        .standing()
+        .whole()
+        .ifPresent(
+            whole -> {
+              sentence("all with a plan: " + StandingWords.ofWhole("the boat", ahead.standing()));
+              detail(indices(whole));
+            });
+    out.println();
+  }
+
+  private static String indices(EarnedValue earned) {
+    return "EV "
+        + StandingWords.hours(earned.ev())
+        + ", AC "
+        + Saying.hours(earned.ac())
+        + ", CV "
+        + StandingWords.hours(earned.cv())
+        + ", CPI "
+        + StandingWords.index(earned.cpi())
+        + ", EAC "
+        + earned.eac().map(StandingWords::hours).orElse("–")
+        + ", ETC "
+        + earned.etc().map(StandingWords::hours).orElse("–")
+        + ", VAC "
+        + earned.vac().map(StandingWords::hours).orElse("–")
+        + ", TCPI "
+        + StandingWords.index(earned.tcpi());
+  }
+
+  /** The hours left, phase by phase. */
+  void left() {
+    if (ahead.left().parts().isEmpty()) {
+      ForecastWords.leftOut(ahead.left()).ifPresent(this::sentence);
+      noPlan();
+    } else {
+      out.println("Hours left");
+      for (HoursLeft.Part part : ahead.left().parts()) {
+        sentence(
+            part.name()
+                + ": "
+                + StandingWords.hours(part.seconds())
+                + " hours, "
+                + ForecastWords.how(part.basis()));
+      }
+      ForecastWords.leftOut(ahead.left()).ifPresent(this::sentence);
+    }
+    out.println();
+  }
+
+  /** When she may float. */
+  void forecast() {
+    out.println("When she floats");
+    if (ahead.forecast().left().value().isEmpty()) {
+      sentence("No date: " + ahead.forecast().left().why() + ".");
+      sentence("Write them in project.yaml, as phases: [{id: planking, hours: 120}]");
+      out.println();
+      return;
+    }
+    sentence(ForecastWords.left(ahead.forecast()) + ".");
+    ForecastWords.dates(ahead.forecast()).forEach(this::sentence);
+    if (ahead.forecast().p50().value().isPresent()) {
+      sentence(ForecastWords.drawn(ahead.forecast()));
+    }
+    ForecastWords.cold(ahead.cold()).forEach(this::sentence);
+    ForecastWords.usedUp(ahead.left()).ifPresent(this::sentence);
+    ForecastWords.leftOut(ahead.left()).ifPresent(this::sentence);
+    out.println();
+  }
+
+  private void detail(String words) {
+    if (!words.isEmpty()) {
+      out.print(Paragraph.of("    ", 6, words));
+    }
+  }
+
+  private void sentence(String words) {
+    out.print(Paragraph.of("  ", 4, words));
+  }
+}

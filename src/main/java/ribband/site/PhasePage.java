@@ -2,6 +2,7 @@ package ribband.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import ribband.album.Leaf;
 import ribband.chart.Chart;
 import ribband.chart.StackedMonths;
@@ -12,6 +13,7 @@ import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Saying;
+import ribband.plan.StandingWords;
 
 /** One phase: plan beside actual, and where its hours went, night by night. */
 final class PhasePage {
@@ -42,7 +44,7 @@ final class PhasePage {
       List<Audit> nights,
       String total,
       String totalCost,
-      List<Link> lessons,
+      List<Link> links,
       List<Prints.View> prints) {}
 
   /** A link in words. */
@@ -79,8 +81,21 @@ final class PhasePage {
         audit(phase.id(), page),
         Saying.hours(row.hours()),
         book.words().money(row.cost()),
-        lessons(phase, page),
+        Stream.concat(standing(phase, page), lessons(phase, page).stream()).toList(),
         new Prints(page).gallery(inPhase, true));
+  }
+
+  /** How it stands against its plan, once it is begun. */
+  private Stream<Link> standing(Phase phase, String page) {
+    return book.ahead().stream()
+        .flatMap(ahead -> ahead.standing().phases().stream())
+        .filter(standing -> standing.phase().id().equals(phase.id()))
+        .filter(standing -> standing.planned().isPresent() && !standing.hours().isZero())
+        .map(
+            standing ->
+                new Link(
+                    Words.capitalised(StandingWords.of(standing)),
+                    Addresses.href(page, Addresses.AHEAD + "#plan")));
   }
 
   private List<Link> lessons(Phase phase, String page) {

@@ -191,6 +191,16 @@ class AheadPageTest {
   }
 
   @Test
+  void aPhasesPageSaysHowItStands() throws IOException {
+    Published site =
+        published(journal("true").with("2026-03-01-gift.md", "---\ntodo: [{id: gift}]\n---\n"));
+    assertEquals(
+        "At this rate planking takes 80 hours, 40 over plan",
+        site.page("phases/planking.html").select("a[href=../ahead.html#plan]").text());
+    assertEquals("", site.page("phases/fairing.html").select("a[href*=ahead.html#]").text());
+  }
+
+  @Test
   void hiddenMoneyIsNotInThePlan() throws IOException {
     Document page = published(withAGift(journal("false"))).page("ahead.html");
     assertEquals(

@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import ribband.journal.Journal;
 import ribband.journal.JournalFolder;
+import ribband.journal.Phase;
 import ribband.journal.Purchase;
 import ribband.ledger.Cell;
 import ribband.ledger.Ledger;
+import ribband.ledger.PhaseRow;
 import ribband.ledger.Purchases;
 import ribband.ledger.Purchases.Kind;
 import ribband.ledger.Purchases.Spent;
@@ -105,13 +107,14 @@ final class SpendingTables {
     return packs.count() == 1 ? each : Saying.count(packs.count()) + " of " + each;
   }
 
+  /** The ledger has no row of what is unsorted where that comes to nothing. */
   private String phaseTitle(String id) {
     return ledger.phases().stream()
-        .map(row -> row.phase())
+        .map(PhaseRow::phase)
         .filter(phase -> phase.id().equals(id))
-        .map(phase -> phase.title())
         .findFirst()
-        .orElse(id);
+        .orElse(Phase.UNSORTED)
+        .title();
   }
 
   List<ReceiptLine> receipts() {

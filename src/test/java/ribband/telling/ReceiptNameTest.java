@@ -30,4 +30,20 @@ class ReceiptNameTest {
     assertTrue(bytes <= 255 && bytes > 250, "bytes " + bytes);
     assertEquals(cut, new String(cut.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8));
   }
+
+  /** 255 bytes are what the usual file systems take: common practice, no source. */
+  @Test
+  void aNameIsCutOnlyAboveTheLongestThatDisksTake() {
+    assertEquals("001-" + "a".repeat(247) + ".pdf", ReceiptName.of(1, "a".repeat(247) + ".pdf"));
+    assertEquals("001-" + "a".repeat(247) + ".pdf", ReceiptName.of(1, "a".repeat(248) + ".pdf"));
+    assertEquals("001-" + "a".repeat(251), ReceiptName.of(1, "a".repeat(300)));
+  }
+
+  @Test
+  void anEndingIsKeptUpToSevenLettersAndNeverTheWholeName() {
+    String stem = "a".repeat(300);
+    assertEquals("001-" + "a".repeat(243) + ".1234567", ReceiptName.of(1, stem + ".1234567"));
+    assertEquals("001-" + "a".repeat(251), ReceiptName.of(1, stem + ".12345678"));
+    assertEquals("001-.pdf", ReceiptName.of(1, ".pdf"));
+  }
 }

@@ -99,9 +99,9 @@ class AheadDataTest {
     assertEquals(
         """
         [
-          {"phase": "Planking", "hours_left": 17, "from": "pieces"},
-          {"phase": "Fairing", "hours_left": 27, "from": "plan"},
-          {"phase": "Rigging", "hours_left": null, "from": "left out"}
+          {"what": "Planking", "hours_left": 17, "from": "pieces"},
+          {"what": "Fairing", "hours_left": 27, "from": "plan"},
+          {"what": "Rigging", "hours_left": null, "from": "left out"}
         ]
         """,
         ahead("--now", "2026-03-17 22:00", "--show", "left", "--format", "json"));

@@ -93,17 +93,6 @@ class PieceCountTest {
   }
 
   @Test
-  void aSideListedTwiceIsOne() throws Exception {
-    assertEquals(
-        List.of("port 2 of 16, 14 left"),
-        strakes(SIDES.replace("starboard", "Port"), "2026-03-01\npieces: {strakes: {port: 2}}")
-            .sides()
-            .stream()
-            .map(PieceCountTest::said)
-            .toList());
-  }
-
-  @Test
   void numbersAreToldWhereEveryOneIs() throws Exception {
     PieceCount count =
         strakes(

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.jobs.Evening;
@@ -169,6 +170,22 @@ class AheadTest {
     assertEquals(0, ahead.chain().nights());
     assertEquals(List.of(), ahead.evening().orElseThrow().together());
     assertEquals(Forecast.NOTHING_LEFT, ahead.forecast().p50().why());
+  }
+
+  @Test
+  void aPhaseNotedAsFinishedHasNoMorePiecesToMake() throws Exception {
+    String project =
+        "phases: [planking, fairing]\npieces: {strakes: {total: 16, phase: planking}, moulds: {total: 2}}\n";
+    String night = "2026-03-02\nphase: planking\nhours: 2\npieces: {strakes: 4}\n";
+    Journal open = Texts.journal(folder, project, night);
+    assertEquals(
+        Set.of("strakes", "moulds"),
+        Skiff.at("2026-03-17T22:00", open, Wish.NONE).nightly().keySet());
+    Journal over = Texts.journal(folder, project, night + "complete: {Planking: 100%}\n");
+    Ahead ahead = Skiff.at("2026-03-17T22:00", over, Wish.NONE);
+    assertEquals(Set.of("moulds"), ahead.nightly().keySet());
+    assertEquals(
+        List.of("moulds"), ahead.chain().links().stream().map(l -> l.goal().name()).toList());
   }
 
   @Test

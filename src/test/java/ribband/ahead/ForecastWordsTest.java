@@ -8,6 +8,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.journal.Away;
@@ -43,6 +44,38 @@ class ForecastWordsTest {
     assertEquals("1 hour is left", ForecastWords.left(left(46)));
     assertEquals("1¼ hours are left", ForecastWords.left(left(61)));
     assertEquals("0 hours are left", ForecastWords.left(left(0)));
+  }
+
+  @Test
+  void inShortItIsWhatIsLeftAndTheEvenOdds() throws Exception {
+    assertEquals(
+        Optional.of("44 hours are left, with even odds of being done by 10 May 2026"),
+        ForecastWords.inShort(Skiff.ahead(folder, Wish.NONE).forecast()));
+    assertEquals(Optional.of("1 hour is left"), ForecastWords.inShort(left(60)));
+    Figure<LocalDate> none = Figure.unknown("no phase has planned hours");
+    assertEquals(
+        Optional.empty(),
+        ForecastWords.inShort(
+            new Forecast(
+                TODAY,
+                Figure.unknown("no phase has planned hours"),
+                new WeeksWorked(List.of()),
+                List.of(),
+                none,
+                none,
+                none)));
+  }
+
+  @Test
+  void phasesWhoseHoursAreUsedUpAreNamed() {
+    HoursLeft.Part spars = new HoursLeft.Part("Spars", BigFraction.ZERO, HoursLeft.Basis.USED_UP);
+    HoursLeft.Part oars = new HoursLeft.Part("Oars", BigFraction.ONE, HoursLeft.Basis.PLAN);
+    assertEquals(
+        Optional.of(
+            "Taken for done, as the planned hours are used up: Spars; note complete to tell how far"
+                + " that is."),
+        ForecastWords.usedUp(new HoursLeft(List.of(oars, spars), List.of())));
+    assertEquals(Optional.empty(), ForecastWords.usedUp(new HoursLeft(List.of(oars), List.of())));
   }
 
   @Test

@@ -1,6 +1,8 @@
 package ribband.jobs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.time.Instant;
@@ -60,6 +62,16 @@ class EveningTest {
     assertEquals(List.of("strakes x2 120"), said(evening(300, List.of(strakes), "[]").together()));
     assertEquals(List.of("strakes x1 60"), said(evening(119, List.of(strakes), "[]").together()));
     assertEquals(List.of("strakes x1 60"), said(evening(59, List.of(strakes), "[]").tooLong()));
+  }
+
+  @Test
+  void anEveningWithNothingToOfferIsEmpty() throws Exception {
+    assertTrue(evening(60, List.of(), "[]").isEmpty());
+    for (String job : List.of("hours: 1", "hours: 2", "what: unknown")) {
+      assertFalse(evening(60, List.of(), "[{id: a, " + job + "}]").isEmpty(), job);
+    }
+    assertFalse(
+        evening(60, List.of(), "[{id: a, hours: 1}, {id: b, hours: 1}]").instead().isEmpty());
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import ribband.measure.Name;
@@ -34,6 +35,7 @@ final class JobCircles {
   private final Deque<Walked> way = new ArrayDeque<>();
   private final Set<String> onWay = new HashSet<>();
   private int found;
+  private Optional<Mark> untold = Optional.empty();
 
   private JobCircles(Map<String, Step> steps, Problems problems) {
     this.steps = steps;
@@ -52,6 +54,7 @@ final class JobCircles {
     }
     JobCircles circles = new JobCircles(steps, problems);
     steps.keySet().forEach(circles::walk);
+    circles.tellHowManyMore();
   }
 
   private void walk(String start) {
@@ -85,6 +88,7 @@ final class JobCircles {
   private void tell(Mark closing, String first) {
     found++;
     if (found > MOST_TOLD) {
+      untold = Optional.of(untold.orElse(closing));
       return;
     }
     List<Job> members =
@@ -99,6 +103,16 @@ final class JobCircles {
                 + members.get(0).id()
                 + "; take one after out";
     problems.error(closing.place(), sentence);
+  }
+
+  private void tellHowManyMore() {
+    untold.ifPresent(
+        mark ->
+            problems.error(
+                mark.place(),
+                "jobs wait for each other in "
+                    + (found - MOST_TOLD)
+                    + " more circles, this after closes one; mend those that are told first"));
   }
 
   private static String told(Job job) {

@@ -191,6 +191,14 @@ public record Ahead(
         .map(length -> Evening.of(length, jobs.in(State.READY), offers, chain));
   }
 
+  /** The first night to come: tonight, or tomorrow where tonight's work is written already. */
+  public LocalDate nextNight() {
+    boolean isWorked =
+        journal.entries().stream()
+            .anyMatch(entry -> entry.date().equals(asOf) && !entry.totalHours().isZero());
+    return isWorked ? asOf.plusDays(1) : asOf;
+  }
+
   /** What is still left on the days up to launch, for a chart; empty where there is no date. */
   public List<StillLeft> fan() {
     return StillLeft.of(forecast, seeded());

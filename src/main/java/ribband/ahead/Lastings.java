@@ -33,7 +33,7 @@ final class Lastings {
           kinds.put(fold, nights(kind));
           cures.put(fold, every(kind) - 1);
         });
-    Optional<Hours> evening = setting.evening().hours().filter(hours -> !hours.isZero());
+    Optional<Hours> evening = setting.evening().hours();
     return new Lasting(evening, kinds, cures, phases(standing, left, evening));
   }
 

@@ -72,12 +72,12 @@ public final class PieceWords {
   }
 
   /**
-   * {@code 2 a session, 4 sessions left; at the pace so far 6 nights left, every night from tonight
-   * the last on 6 March 2026}; empty where nothing is left or none is made.
+   * {@code 2 a session, 4 sessions left; at the pace so far 6 nights left, the last on 6 March 2026
+   * if every night from 1 March 2026 is worked}; empty where nothing is left or none is made.
    *
-   * @param tonight the first of the nights
+   * @param first of the nights to come
    */
-  public static String pace(PieceCount count, LocalDate tonight) {
+  public static String pace(PieceCount count, LocalDate first) {
     if (count.left() == 0 || count.sessions().median().isEmpty()) {
       return "";
     }
@@ -92,13 +92,13 @@ public final class PieceWords {
     return sessions
         + nights
         + count
-            .lastNight(tonight)
+            .lastNight(first)
             .map(
                 last ->
                     ", the last on "
                         + Saying.day(last)
                         + " if every night from "
-                        + Saying.day(tonight)
+                        + Saying.day(first)
                         + " is worked")
             .orElse("");
   }

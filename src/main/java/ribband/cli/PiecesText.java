@@ -47,7 +47,7 @@ final class PiecesText {
       String name = count.kind().name();
       sentence(name + ": " + PieceWords.count(count));
       detail(PieceWords.rate(count));
-      detail(PieceWords.pace(count, ahead.asOf()));
+      detail(PieceWords.pace(count, ahead.nextNight()));
       Optional.ofNullable(ahead.nightly().get(Name.fold(name)))
           .ifPresent(kind -> detail(nights.binding(kind)));
     }

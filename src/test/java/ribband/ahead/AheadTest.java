@@ -120,6 +120,23 @@ class AheadTest {
   }
 
   @Test
+  void theNextNightIsTonightUntilItsWorkIsWritten() throws Exception {
+    Journal journal = Skiff.journal(folder);
+    assertEquals(
+        LocalDate.of(2026, 3, 18), Skiff.at("2026-03-17T22:00", journal, Wish.NONE).nextNight());
+    assertEquals(
+        LocalDate.of(2026, 3, 16), Skiff.at("2026-03-16T22:00", journal, Wish.NONE).nextNight());
+  }
+
+  /** Told without hours: nothing says that the night is over. */
+  @Test
+  void aNightWithoutHoursIsStillToCome() throws Exception {
+    Journal journal = Texts.journal(folder, "phases: [planking]\n", "2026-03-17\nhours: 0\n");
+    assertEquals(
+        LocalDate.of(2026, 3, 17), Skiff.at("2026-03-17T22:00", journal, Wish.NONE).nextNight());
+  }
+
+  @Test
   void laterEntriesDoNotCount() throws Exception {
     Ahead ahead = Skiff.at("2026-03-05T18:00", Skiff.journal(folder), Wish.NONE);
     assertEquals(2, ahead.journal().entries().size());

@@ -72,13 +72,13 @@ class AheadCommandTest {
           strakes: 4 of 8 made, 4 left: port number 3 and 4; starboard number 3 and 4
             3¾ hours each, 3 hours each planned
             1 a session, 4 sessions left; at the pace so far 4 nights left, the last on
-              20 March 2026 if every night from 17 March 2026 is worked
+              21 March 2026 if every night from 18 March 2026 is worked
             clamps bind: 10 hold one at a time (10 each), 12 h 14 min at 61 °F, the
               joint's
           knees: 2 of 4 made, 2 left
             1 hour each, 1 hour each planned
             2 a session, 1 session left; at the pace so far 2 nights left, the last on
-              18 March 2026 if every night from 17 March 2026 is worked
+              19 March 2026 if every night from 18 March 2026 is worked
             hours bind: 4 hours, the usual evening, at 1 hour each make four
 
         Plan against actual
@@ -220,13 +220,13 @@ class AheadCommandTest {
           strakes: 4 of 8 made, 4 left: port number 3 and 4; starboard number 3 and 4
             3¾ hours each, 3 hours each planned
             1 a session, 4 sessions left; at the pace so far 4 nights left, the last on
-              20 March 2026 if every night from 17 March 2026 is worked
+              21 March 2026 if every night from 18 March 2026 is worked
             clamps bind: 10 hold one at a time (10 each), 12 h 14 min at 61 °F, the
               joint's
           knees: 2 of 4 made, 2 left
             1 hour each, 1 hour each planned
             2 a session, 1 session left; at the pace so far 2 nights left, the last on
-              18 March 2026 if every night from 17 March 2026 is worked
+              19 March 2026 if every night from 18 March 2026 is worked
             hours bind: 4 hours, the usual evening, at 1 hour each make four
 
         Resin and hardener irritate, and skin can become allergic to them for good: wear

@@ -1,6 +1,7 @@
 package ribband.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -8,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import ribband.cli.InMemory.Run;
 
 /** What cannot be looked ahead to is refused in one line, with what to write. */
@@ -47,6 +49,22 @@ class AheadOfBadWordsTest {
     Run run = new InMemory(folder).with("project.yaml", "name: Dunlin").run("ahead", option, value);
     assertEquals("", run.err());
     assertEquals(0, run.code());
+  }
+
+  /** A figure on one stream, or what to write on the other. */
+  @ParameterizedTest
+  @ValueSource(strings = {"--evening", "--clamps", "--show", "--now", "--today", "--format"})
+  void noLineIsADefect(String option) throws IOException {
+    InMemory memory = new InMemory(folder).with("project.yaml", "name: Dunlin");
+    for (String value : ShopOfBadWordsTest.HOSTILE) {
+      Run run = memory.run("ahead", "-q", option + "=" + value);
+      assertTrue(run.code() == 0 || run.code() == 2, () -> value + ": " + run);
+      assertEquals(run.code() == 0, run.err().isEmpty(), () -> value + ": " + run);
+      assertEquals(run.code() == 0, !run.out().isEmpty(), () -> value + ": " + run);
+      assertTrue(
+          run.err().lines().allMatch(l -> l.startsWith("ribband: ") || l.startsWith("how to ")),
+          () -> value + ": " + run);
+    }
   }
 
   @Test

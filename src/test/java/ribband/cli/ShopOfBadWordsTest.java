@@ -19,7 +19,7 @@ import ribband.cli.InMemory.Run;
 /** Whatever is typed, mix and boards tell a figure or what to write, and never fail. */
 class ShopOfBadWordsTest {
   /** What fits nothing, or little. */
-  private static final List<String> HOSTILE =
+  static final List<String> HOSTILE =
       List.of(
           "2 oz",
           "0 in",

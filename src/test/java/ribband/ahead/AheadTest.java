@@ -180,8 +180,8 @@ class AheadTest {
     Journal journal =
         Texts.journal(
             folder,
-            "phases: [planking]\npieces: {knees: {total: 2, phase: planking}}\n",
-            "2026-03-02\nphase: planking\nhours: 2\npieces: {knees: 2}\n");
+            "phases: [planking]\npieces: {knees: {total: 2, phase: planking}, ribs: {total: 1}}\n",
+            "2026-03-02\nphase: planking\nhours: 2\npieces: {knees: 2, ribs: 1}\n");
     Ahead ahead = Skiff.at("2026-03-17T22:00", journal, Wish.NONE);
     assertEquals(Map.of(), ahead.nightly());
     assertEquals(0, ahead.chain().nights());

@@ -111,6 +111,15 @@ class ForecastWordsTest {
         ForecastWords.drawn(forecast));
   }
 
+  /** A single week is no idle one: it would be no pace. */
+  @Test
+  void ofOneWeekNoneIsIdle() throws Exception {
+    Forecast forecast = Skiff.at("2026-03-10T22:00", Skiff.journal(folder), Wish.NONE).forecast();
+    assertEquals(
+        "Drawn 10,000 times from the last 1 whole week; a guess from the past, and no promise.",
+        ForecastWords.drawn(forecast));
+  }
+
   @Test
   void aDateTooFarOffIsNone() {
     Figure<LocalDate> far = Figure.unknown(Forecast.TOO_FAR);

@@ -44,7 +44,7 @@ public final class NewJournal {
     }
     String name = Objects.toString(folder.toAbsolutePath().normalize().getFileName(), "The build");
     String text = template("project.yaml");
-    text = text.replace("{{zone}}", zone.getId()).replace("{{name}}", quoted(name));
+    text = text.replace("{{zone}}", zone.getId()).replace("{{name}}", Yaml.text(name));
     // The project comes last: a folder without one can be laid again.
     made.add(0, write(project, text));
     return List.copyOf(made);
@@ -58,10 +58,5 @@ public final class NewJournal {
     try (InputStream in = NewJournal.class.getResourceAsStream("/ribband/desk/" + name)) {
       return new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
     }
-  }
-
-  /** A YAML text in single quotes, whatever stands in it. */
-  private static String quoted(String text) {
-    return "'" + text.replaceAll("\\p{Cntrl}", " ").replace("'", "''") + "'";
   }
 }

@@ -24,6 +24,13 @@ interface Disk {
   /** Moves a file over another, or a folder over an empty one, in one step. */
   void move(Path from, Path to) throws IOException;
 
+  /**
+   * Moves a file to a name that nothing has, in one step.
+   *
+   * @throws java.nio.file.FileAlreadyExistsException where something has that name
+   */
+  void moveToNew(Path from, Path to) throws IOException;
+
   /** Deletes a file or an empty folder. */
   void delete(Path path) throws IOException;
 }

@@ -1,11 +1,14 @@
 package ribband.press;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 
 /**
  * One file that the builder named: written whole beside its place, brought down to the disk, and
- * put in place in one step. Killed at any moment, the old file stands or the new one.
+ * put in place in one step. Killed at any moment, the old file stands or the new one; a new file is
+ * there whole, or not.
  */
 public final class LoneFile {
   private LoneFile() {}
@@ -21,18 +24,74 @@ public final class LoneFile {
   }
 
   static void write(Path file, byte[] content, Disk disk) throws IOException {
+    put(file, waiting -> disk.write(waiting, content), disk::move, disk);
+  }
+
+  /**
+   * Writes a file where none is.
+   *
+   * @param file in a folder that is there
+   * @throws FileAlreadyExistsException where something has that name; it is left as it is
+   * @throws IOException where the disk fails, with a message that names the file
+   */
+  public static void writeNew(Path file, byte[] content) throws IOException {
+    writeNew(file, content, new RealDisk());
+  }
+
+  static void writeNew(Path file, byte[] content, Disk disk) throws IOException {
+    put(file, waiting -> disk.write(waiting, content), disk::moveToNew, disk);
+  }
+
+  /**
+   * Copies a file, byte for byte, to where none is.
+   *
+   * @param file in a folder that is there
+   * @throws FileAlreadyExistsException where something has that name; it is left as it is
+   * @throws IOException where the disk fails, with a message that names the file
+   */
+  public static void copyNew(Path original, Path file) throws IOException {
+    copyNew(original, file, new RealDisk());
+  }
+
+  static void copyNew(Path original, Path file, Disk disk) throws IOException {
+    try (FileChannel content = LoneFolder.open(original)) {
+      put(file, waiting -> disk.copy(content, waiting), disk::moveToNew, disk);
+    }
+  }
+
+  /**
+   * Makes a folder and those above it; one that is there is fine.
+   *
+   * @throws IOException where the disk fails or a file is in the way, with a message that names it
+   */
+  public static void makeFolder(Path folder) throws IOException {
+    new RealDisk().makeFolder(folder);
+  }
+
+  private interface Content {
+    void writeTo(Path waiting) throws IOException;
+  }
+
+  private interface Placing {
+    void move(Path waiting, Path file) throws IOException;
+  }
+
+  private static void put(Path file, Content content, Placing placing, Disk disk)
+      throws IOException {
     Path folder = file.toAbsolutePath().getParent();
     Path waiting = Waiting.in(folder);
     try {
       Waiting.clear(folder, disk);
       try {
-        disk.write(waiting, content);
-        disk.move(waiting, file);
+        content.writeTo(waiting);
+        placing.move(waiting, file);
       } catch (IOException e) {
         disk.delete(waiting);
         throw e;
       }
       disk.force(folder);
+    } catch (FileAlreadyExistsException e) {
+      throw e;
     } catch (IOException e) {
       throw e.getCause() instanceof IOException cause
           ? RealDisk.named("cannot write", file, cause)

@@ -126,7 +126,7 @@ public final class LoneFolder implements AutoCloseable {
     }
   }
 
-  private static FileChannel open(Path original) throws IOException {
+  static FileChannel open(Path original) throws IOException {
     try {
       return FileChannel.open(original, StandardOpenOption.READ);
     } catch (IOException e) {

@@ -91,6 +91,30 @@ final class RealDisk implements Disk {
   }
 
   @Override
+  public void moveToNew(Path from, Path to) throws IOException {
+    try {
+      link(from, to);
+    } catch (FileAlreadyExistsException e) {
+      throw e;
+    } catch (IOException e) {
+      throw named("cannot put in place", to, e);
+    }
+    delete(from);
+  }
+
+  /** A second name for a file is refused where the first is taken, which a move is not. */
+  private static void link(Path from, Path to) throws IOException {
+    try {
+      Files.createLink(to, from);
+    } catch (FileAlreadyExistsException e) {
+      throw e;
+    } catch (UnsupportedOperationException | FileSystemException e) {
+      // Sticks and cards know one name a file; there the move looks first.
+      Files.move(from, to);
+    }
+  }
+
+  @Override
   public void delete(Path path) throws IOException {
     try {
       Files.deleteIfExists(path);

@@ -86,6 +86,14 @@ class FailingDisk implements Disk {
   }
 
   @Override
+  public void moveToNew(Path from, Path to) throws IOException {
+    if (fails()) {
+      throw fault("cannot put in place", to);
+    }
+    real.moveToNew(from, to);
+  }
+
+  @Override
   public void delete(Path path) throws IOException {
     if (fails()) {
       throw fault("cannot remove", path);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.TreeMap;
@@ -75,6 +76,49 @@ class LoneFileTest {
       LoneFile.write(file, NEW);
       assertEquals("{clamps.ics=the new one}", there().toString());
     }
+  }
+
+  @Test
+  void aNewFileIsNeverWrittenOverAnother() throws IOException {
+    Path file = old();
+    Path original = Files.writeString(folder.resolve("original"), "a picture");
+    assertThrows(FileAlreadyExistsException.class, () -> LoneFile.writeNew(file, NEW));
+    assertThrows(FileAlreadyExistsException.class, () -> LoneFile.copyNew(original, file));
+    Path dangling = folder.resolve("dangling");
+    Files.createSymbolicLink(dangling, folder.resolve("nowhere"));
+    assertThrows(FileAlreadyExistsException.class, () -> LoneFile.writeNew(dangling, NEW));
+    Files.delete(dangling);
+    LoneFile.writeNew(folder.resolve("new"), NEW);
+    LoneFile.copyNew(original, folder.resolve("copied"));
+    assertEquals(
+        "{clamps.ics=the old one, copied=a picture, new=the new one, original=a picture}",
+        there().toString());
+  }
+
+  /** The write, the move, the removal of what waited, the folder's names. */
+  @Test
+  void killedAtAnyCallANewFileIsWholeOrNotThere() throws IOException {
+    Path file = folder.resolve("new");
+    FailingDisk unhurt = FailingDisk.never();
+    LoneFile.writeNew(file, NEW, unhurt);
+    assertEquals(3, unhurt.calls());
+    for (int call = 1; call <= 3; call++) {
+      Files.deleteIfExists(file);
+      FailingDisk disk = new FailingDisk(call, () -> {});
+      String message =
+          assertThrows(IOException.class, () -> LoneFile.writeNew(file, NEW, disk)).getMessage();
+      assertEquals("cannot write " + file + ": No space left on device", message);
+      assertEquals(call == 3 ? "{new=the new one}" : "{}", there().toString());
+    }
+  }
+
+  @Test
+  void anOriginalThatIsGoneIsTold() {
+    Path original = folder.resolve("none");
+    assertEquals(
+        "cannot read " + original + ": " + original + " is not there",
+        assertThrows(IOException.class, () -> LoneFile.copyNew(original, folder.resolve("copied")))
+            .getMessage());
   }
 
   @Test

@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
-/** Says what a file is that is of none of our kinds, and what to export instead. */
+/** Tells what a file is that is of none of our kinds. */
 final class OtherFormat {
   private static final int ENOUGH_TO_TELL = 512;
 
@@ -22,34 +22,42 @@ final class OtherFormat {
 
   private static final Set<String> AVIF_BRANDS = Set.of("avif", "avis");
 
+  /** RFC 8794, section 11.2.1: how Matroska and WebM files begin. */
+  private static final byte[] EBML = {0x1A, 0x45, (byte) 0xDF, (byte) 0xA3};
+
   private OtherFormat() {}
 
   static UnfitPicture unfit(byte[] bytes) {
-    return new UnfitPicture(
-        brand(bytes)
-            .or(() -> detected(bytes))
-            .orElseGet(
-                () ->
-                    isText(bytes)
-                        ? "is text and no picture; name a JPEG or PNG"
-                        : "is no picture known here; export it as JPEG or PNG"));
+    return new UnfitPicture(of(bytes).sentence());
   }
 
-  private static Optional<String> brand(byte[] bytes) {
+  /**
+   * @param bytes the file's, or its first thousands
+   */
+  static OtherKind of(byte[] bytes) {
+    return brand(bytes)
+        .or(() -> detected(bytes))
+        .orElseGet(() -> isText(bytes) ? OtherKind.TEXT : OtherKind.UNKNOWN);
+  }
+
+  private static Optional<OtherKind> brand(byte[] bytes) {
+    if (Arrays.equals(bytes, 0, Math.min(bytes.length, EBML.length), EBML, 0, EBML.length)) {
+      return Optional.of(OtherKind.VIDEO);
+    }
     if (bytes.length < 12 || !latin(bytes, 4, 8).equals("ftyp")) {
       return Optional.empty();
     }
     String brand = latin(bytes, 8, 12).toLowerCase(Locale.ROOT);
     if (HEIF_BRANDS.contains(brand)) {
-      return Optional.of(picture("a HEIC", "JPEG"));
+      return Optional.of(OtherKind.HEIC);
     }
     if (AVIF_BRANDS.contains(brand)) {
-      return Optional.of(picture("an AVIF", "JPEG"));
+      return Optional.of(OtherKind.AVIF);
     }
-    return Optional.of(brand.equals("crx ") ? raw() : video());
+    return Optional.of(brand.equals("crx ") ? OtherKind.RAW : OtherKind.VIDEO);
   }
 
-  private static Optional<String> detected(byte[] bytes) {
+  private static Optional<OtherKind> detected(byte[] bytes) {
     FileType type;
     try {
       type = FileTypeDetector.detectFileType(new ByteArrayInputStream(bytes));
@@ -57,32 +65,19 @@ final class OtherFormat {
       return Optional.empty();
     }
     return switch (type) {
-      case Heif -> Optional.of(picture("a HEIC", "JPEG"));
-      case Avif -> Optional.of(picture("an AVIF", "JPEG"));
-      case Bmp -> Optional.of(picture("a BMP", "PNG"));
-      case Psd -> Optional.of(picture("a PSD", "JPEG"));
-      case Ico -> Optional.of(picture("an ICO", "PNG"));
-      case Eps -> Optional.of(picture("an EPS", "PNG"));
-      // Several makers' raw files are plain TIFF at their start.
-      case Tiff -> Optional.of(picture("a TIFF or camera RAW", "JPEG"));
+      case Heif -> Optional.of(OtherKind.HEIC);
+      case Avif -> Optional.of(OtherKind.AVIF);
+      case Bmp -> Optional.of(OtherKind.BMP);
+      case Psd -> Optional.of(OtherKind.PSD);
+      case Ico -> Optional.of(OtherKind.ICO);
+      case Eps -> Optional.of(OtherKind.EPS);
+      case Tiff -> Optional.of(OtherKind.TIFF);
       case Dng, Arw, Crw, Cr2, Nef, Orf, Raf, Rw2, Crx, Kdc, ThreeFR, Pef, Srw ->
-          Optional.of(raw());
-      case Pdf -> Optional.of("is a PDF; export its page as JPEG or PNG");
-      case Mp4, QuickTime, Avi, Asf, Flv, Mxf, Vob, GoPro -> Optional.of(video());
+          Optional.of(OtherKind.RAW);
+      case Pdf -> Optional.of(OtherKind.PDF);
+      case Mp4, QuickTime, Avi, Asf, Flv, Mxf, Vob, GoPro -> Optional.of(OtherKind.VIDEO);
       default -> Optional.empty();
     };
-  }
-
-  private static String picture(String name, String export) {
-    return "is " + name + " picture; export it as " + export;
-  }
-
-  private static String raw() {
-    return picture("a camera RAW", "JPEG");
-  }
-
-  private static String video() {
-    return "is a video; export one frame of it as JPEG";
   }
 
   private static boolean isText(byte[] bytes) {

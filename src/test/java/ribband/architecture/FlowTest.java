@@ -26,7 +26,7 @@ class FlowTest {
       List.of(
           "problem", "measure", "shop", "memory", "journal", "prose", "photo", "album", "ledger",
           "pieces", "joints", "stock", "plan", "nights", "jobs", "ahead", "chart", "site",
-          "telling", "press", "desk", "cli");
+          "telling", "press", "card", "desk", "cli");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

@@ -60,7 +60,7 @@ record CardFolder(List<CardFile> files, List<LeftOut> leftOut) {
   }
 
   /** One pass over the folders; kept only while it runs. */
-  private static final class Walk extends SimpleFileVisitor<Path> {
+  static final class Walk extends SimpleFileVisitor<Path> {
     private final Path root;
     private final Path output;
     private final List<CardFile> files = new ArrayList<>();
@@ -114,6 +114,10 @@ record CardFolder(List<CardFile> files, List<LeftOut> leftOut) {
     @Override
     public FileVisitResult postVisitDirectory(Path folder, IOException why) throws IOException {
       return why == null ? FileVisitResult.CONTINUE : unreadable(folder, why);
+    }
+
+    List<LeftOut> leftOut() {
+      return List.copyOf(leftOut);
     }
 
     private FileVisitResult unreadable(Path path, IOException why) throws IOException {

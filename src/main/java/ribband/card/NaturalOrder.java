@@ -7,7 +7,7 @@ import ribband.measure.Name;
 
 /** Numbers in names by their value, so that 2 comes before 10; capitals like small letters. */
 final class NaturalOrder implements Comparator<String> {
-  private static final Pattern PART = Pattern.compile("[0-9]+|[^0-9]+");
+  private static final Pattern PART = Pattern.compile("[0-9]+|[^0-9]");
   private static final Pattern NUMBER = Pattern.compile("0*([0-9]+)");
 
   @Override

@@ -41,7 +41,8 @@ record CardFile(Path path, String name) {
   }
 
   private static String ending(String name) {
-    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    int dot = name.lastIndexOf('.');
+    return dot < 0 ? "" : name.substring(dot + 1).toLowerCase(Locale.ROOT);
   }
 
   LeftOut leftOut(Reason reason) {

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -20,7 +19,7 @@ import ribband.measure.Unreadable;
  * All files of a card's folder that somebody would look at; what systems and programs keep for
  * themselves is passed over.
  *
- * @param files by name
+ * @param files in no certain order
  * @param leftOut what could not be looked at
  */
 record CardFolder(List<CardFile> files, List<LeftOut> leftOut) {
@@ -51,7 +50,6 @@ record CardFolder(List<CardFile> files, List<LeftOut> leftOut) {
     }
     Walk walk = new Walk(folder.toRealPath(), real(output));
     Files.walkFileTree(walk.root, walk);
-    walk.files.sort(Comparator.comparing(CardFile::name));
     return new CardFolder(walk.files, walk.leftOut);
   }
 

@@ -57,7 +57,7 @@ final class SoundNames {
     String composed = Normalizer.normalize(name, Normalizer.Form.NFC);
     String plain = START.matcher(UNSOUND.matcher(composed).replaceAll("-")).replaceFirst("");
     String whole = END.matcher(plain).replaceFirst("");
-    boolean ends = CardFile.isNamedAsPicture(whole) && whole.indexOf('.') > 0;
+    boolean ends = CardFile.isNamedAsPicture(whole);
     int dot = ends ? whole.lastIndexOf('.') : whole.length();
     String stem = cut(END.matcher(whole.substring(0, dot)).replaceFirst(""));
     return noDevice(stem.isEmpty() ? "picture" : stem)

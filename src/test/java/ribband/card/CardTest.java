@@ -174,6 +174,7 @@ class CardTest {
     put("m.jpg", "ffd8ffe000104a46494600010100000100010000ffd9");
     put("n.txt", "keel".getBytes(US_ASCII));
     put("o.pdf", "255044462d312e340a25e2e3cfd30a31");
+    put("jpg", new byte[0]);
     put("p", new byte[3]);
     put("q.dat", new byte[0]);
     put("r.avi", "52494646240000004156492046464646");
@@ -196,6 +197,7 @@ class CardTest {
             "h.dat FILM",
             "i.MTS FILM",
             "j.mov FILM",
+            "jpg NO_PICTURE",
             "k.jpg DAMAGED is empty; copy it again from the camera",
             "l.jpg DAMAGED is no picture known here; export it as JPEG or PNG",
             "m.jpg DAMAGED holds no picture; copy it again from the camera",
@@ -482,7 +484,7 @@ class CardTest {
 
   @Test
   void pictureWithoutAUsableNameIsRefused() {
-    for (String name : List.of("", ".a.jpg", "a/b.jpg")) {
+    for (String name : List.of("", ".a.jpg", "a/b.jpg", "/a.jpg")) {
       LocalDateTime taken = LocalDateTime.of(2026, 3, 14, 20, 0);
       IllegalArgumentException thrown =
           assertThrows(

@@ -55,7 +55,7 @@ class CardTimesTest {
     Path card = Files.createDirectory(folder.resolve("card")).toRealPath();
     Path boat = Files.createDirectory(folder.resolve("boat"));
     List<Path> timed = new ArrayList<>();
-    for (int hour = 0; hour < 24; hour++) {
+    for (int hour : new int[] {0, 3, 4, 12, 23}) {
       String taken = "2026:03:" + (10 + hour % 5) + (hour < 10 ? " 0" : " ") + hour + ":59:30";
       timed.add(shoot(card.resolve("a" + hour + ".jpg"), 16, "-EXIF:DateTimeOriginal=" + taken));
     }
@@ -102,7 +102,7 @@ class CardTimesTest {
     for (Path picture : timed) {
       read.put(picture.getFileName().toString(), read(picture));
     }
-    assertEquals(28, read.size());
+    assertEquals(9, read.size());
     assertEquals(read, found);
     assertEquals(1, picked.leftOut().size());
     assertEquals(untimed, picked.leftOut().get(0).file());

@@ -44,7 +44,7 @@ public final class Card {
       String name = names.give(shot.file().lastName(), shot.kind());
       pictures.add(new Picture(shot.file().path(), name, shot.taken()));
     }
-    leftOut.sort(Comparator.comparing(LeftOut::name, new NaturalOrder()));
+    leftOut.sort(Comparator.comparing(LeftOut::name, NaturalOrder::compare));
     return new Picked(pictures, leftOut);
   }
 

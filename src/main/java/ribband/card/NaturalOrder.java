@@ -1,17 +1,18 @@
 package ribband.card;
 
-import java.util.Comparator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import ribband.measure.Name;
 
 /** Numbers in names by their value, so that 2 comes before 10; capitals like small letters. */
-final class NaturalOrder implements Comparator<String> {
+final class NaturalOrder {
   private static final Pattern PART = Pattern.compile("[0-9]+|[^0-9]");
   private static final Pattern NUMBER = Pattern.compile("0*([0-9]+)");
 
-  @Override
-  public int compare(String one, String other) {
+  private NaturalOrder() {}
+
+  /** As a comparator tells it; 0 for the same name only. */
+  static int compare(String one, String other) {
     Matcher ones = PART.matcher(Name.plain(one));
     Matcher others = PART.matcher(Name.plain(other));
     while (ones.find()) {

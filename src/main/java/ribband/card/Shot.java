@@ -17,8 +17,8 @@ record Shot(CardFile file, PictureKind kind, LocalDateTime taken, String digest,
   /** By time, and within a second as the camera counts them. */
   static final Comparator<Shot> ORDER =
       Comparator.comparing(Shot::taken)
-          .thenComparing(shot -> shot.file().lastName(), new NaturalOrder())
-          .thenComparing(shot -> shot.file().name(), new NaturalOrder());
+          .thenComparing(shot -> shot.file().lastName(), NaturalOrder::compare)
+          .thenComparing(shot -> shot.file().name(), NaturalOrder::compare);
 
   Shot {
     Objects.requireNonNull(file);

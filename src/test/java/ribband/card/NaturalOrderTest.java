@@ -35,17 +35,16 @@ class NaturalOrderTest {
             "x");
     List<String> shuffled = new ArrayList<>(sorted);
     Collections.shuffle(shuffled, new Random(7));
-    shuffled.sort(new NaturalOrder());
+    shuffled.sort(NaturalOrder::compare);
     assertEquals(sorted, shuffled);
   }
 
   @Test
   void onlyTheSameNameIsTheSame() {
-    NaturalOrder order = new NaturalOrder();
-    assertEquals(0, order.compare("IMG_1.JPG", "IMG_1.JPG"));
-    assertEquals(-1, Integer.signum(order.compare("IMG_1.JPG", "img_1.jpg")));
-    assertEquals(1, Integer.signum(order.compare("img_1.jpg", "IMG_1.JPG")));
-    assertEquals(1, order.compare("a1", "a"));
-    assertEquals(-1, order.compare("a", "a1"));
+    assertEquals(0, NaturalOrder.compare("IMG_1.JPG", "IMG_1.JPG"));
+    assertEquals(-1, Integer.signum(NaturalOrder.compare("IMG_1.JPG", "img_1.jpg")));
+    assertEquals(1, Integer.signum(NaturalOrder.compare("img_1.jpg", "IMG_1.JPG")));
+    assertEquals(1, NaturalOrder.compare("a1", "a"));
+    assertEquals(-1, NaturalOrder.compare("a", "a1"));
   }
 }

@@ -2,6 +2,7 @@ package ribband.card;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -23,6 +24,7 @@ public final class Card {
    * that hold a site are passed over; links to folders are not gone into.
    *
    * @param folder may lie in the journal, or be it
+   * @param zone in which the files' own times are told
    * @param journal where a picture of the same content means that it is there already
    * @param output where the site goes; it need not exist
    * @param taken names in the entry's own folder that no picture may be given
@@ -31,10 +33,15 @@ public final class Card {
    *     out
    */
   public static Picked pick(
-      Path folder, Window window, JournalFolder journal, Path output, Set<String> taken)
+      Path folder,
+      Window window,
+      ZoneId zone,
+      JournalFolder journal,
+      Path output,
+      Set<String> taken)
       throws Unreadable, IOException {
     CardFolder card = CardFolder.list(folder, output);
-    Look look = new Look(window);
+    Look look = new Look(window, zone);
     List<Seen> seen = card.files().parallelStream().map(look::at).toList();
     List<LeftOut> leftOut = new ArrayList<>(card.leftOut());
     leftOut.addAll(only(LeftOut.class, seen));

@@ -3,6 +3,7 @@ package ribband.card;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.Optional;
 import ribband.measure.Saying;
 import ribband.photo.OtherKind;
@@ -14,16 +15,18 @@ import ribband.photo.UnfitPicture;
 /**
  * Looks at one file after the other; keeps nothing between them and may be shared. Only a picture
  * taken in the window is read as a whole.
+ *
+ * @param zone in which the files' own times are told
  */
-record Look(Window window) {
+record Look(Window window, ZoneId zone) {
   Seen at(CardFile file) {
     try {
       PictureHead head = PictureHead.read(file.path());
       if (head.other().isPresent()) {
-        return other(file, head.other().get());
+        return olderOr(other(file, head.other().get()));
       }
       if (head.taken().isEmpty()) {
-        return file.leftOut(Reason.NO_TIME);
+        return olderOr(file.leftOut(Reason.NO_TIME));
       }
       LocalDateTime taken = head.taken().get();
       Optional<Reason> outside = window.outside(taken);
@@ -41,6 +44,18 @@ record Look(Window window) {
       throws UnfitPicture, IOException {
     PictureFacts facts = new PictureReader().facts(file.path());
     return new Shot(file, facts.kind(), taken, facts.digest(), size);
+  }
+
+  /**
+   * What tells no time itself, of years of films and all kinds of pictures on a phone, goes by the
+   * file's: nobody wants to hear each night of those that were there before.
+   */
+  private LeftOut olderOr(LeftOut file) throws IOException {
+    LocalDateTime written =
+        LocalDateTime.ofInstant(Files.getLastModifiedTime(file.file()).toInstant(), zone);
+    return file.reason() != Reason.NO_PICTURE && written.isBefore(window.from())
+        ? new LeftOut(file.file(), file.name(), Reason.OLDER, told(written))
+        : file;
   }
 
   private static LeftOut other(CardFile file, OtherKind kind) {

@@ -8,7 +8,7 @@ public enum Reason {
   /** AVIF, BMP and others. */
   OTHER_FORMAT,
   FILM,
-  /** Taken before the window. */
+  /** Taken before the window, or last written before it where nothing in it tells a time. */
   OLDER,
   /** Taken after the window. */
   LATER,

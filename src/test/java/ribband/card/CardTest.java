@@ -14,9 +14,12 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
@@ -38,6 +41,8 @@ import ribband.photo.Camera;
 class CardTest {
   private static final Window WINDOW =
       Window.since(Optional.of(LocalDate.of(2026, 3, 12)), LocalDate.of(2026, 3, 14));
+
+  private static final ZoneId ZONE = ZoneId.of("America/Chicago");
 
   private static final String TONIGHT = "2026:03:14 20:25:41";
   private static final String CUT = "is cut short; copy it again from the camera";
@@ -80,7 +85,7 @@ class CardTest {
 
   private Picked pick(Path from, Set<String> taken) throws IOException {
     try {
-      return Card.pick(from, WINDOW, JournalFolder.list(boat, site), site, taken);
+      return Card.pick(from, WINDOW, ZONE, JournalFolder.list(boat, site), site, taken);
     } catch (Unreadable e) {
       throw new AssertionError(e);
     }
@@ -130,6 +135,33 @@ class CardTest {
     assertEquals(
         List.of("IMG_2.JPG", "IMG_9.JPG", "IMG_9-2.JPG", "IMG_9-3.JPG", "IMG_10.JPG"),
         names(pick()));
+  }
+
+  /** The night before ended at 4 in the morning there, which is 9 in Greenwich. */
+  @Test
+  void whatTellsNoTimeGoesByTheFilesOwnWhereThatIsBeforeTheWindow() throws IOException {
+    put("IMG_1.HEIC", "0000001866747970686569630000000068656963");
+    put("MVI_2.MP4", "00000018667479706d703432000000006d703432");
+    Camera.shoot(card.resolve("IMG_3.JPG"), 16, 12, 1, null);
+    put("notes.txt", "616263");
+    FileTime last = FileTime.from(Instant.parse("2026-03-13T08:59:59Z"));
+    FileTime first = FileTime.from(Instant.parse("2026-03-13T09:00:00Z"));
+    for (String name : List.of("IMG_1.HEIC", "MVI_2.MP4", "IMG_3.JPG", "notes.txt")) {
+      Files.setLastModifiedTime(card.resolve(name), last);
+    }
+    assertEquals(
+        List.of(
+            "IMG_1.HEIC OLDER 03:59 on 13 March 2026",
+            "IMG_3.JPG OLDER 03:59 on 13 March 2026",
+            "MVI_2.MP4 OLDER 03:59 on 13 March 2026",
+            "notes.txt NO_PICTURE"),
+        told(pick()));
+    for (String name : List.of("IMG_1.HEIC", "MVI_2.MP4", "IMG_3.JPG", "notes.txt")) {
+      Files.setLastModifiedTime(card.resolve(name), first);
+    }
+    assertEquals(
+        List.of("IMG_1.HEIC HEIC", "IMG_3.JPG NO_TIME", "MVI_2.MP4 FILM", "notes.txt NO_PICTURE"),
+        told(pick()));
   }
 
   @Test
@@ -284,7 +316,7 @@ class CardTest {
     Path there = Files.copy(picture, boat.resolve("stem.jpeg"));
     JournalFolder journal = JournalFolder.list(boat, site);
     Files.delete(there);
-    Picked picked = Card.pick(card, WINDOW, journal, site, Set.of());
+    Picked picked = Card.pick(card, WINDOW, ZONE, journal, site, Set.of());
     assertEquals(List.of("IMG_1.JPG"), names(picked));
   }
 
@@ -325,7 +357,8 @@ class CardTest {
   void siteThatIsNotThereYetMayHaveItsPlaceOnTheCard() throws Exception {
     shoot("IMG_1.JPG", TONIGHT);
     Path output = card.resolve("later/../site");
-    Picked picked = Card.pick(card, WINDOW, JournalFolder.list(boat, output), output, Set.of());
+    Picked picked =
+        Card.pick(card, WINDOW, ZONE, JournalFolder.list(boat, output), output, Set.of());
     assertEquals(List.of("IMG_1.JPG"), names(picked));
   }
 
@@ -333,7 +366,7 @@ class CardTest {
   void siteOnTheCardIsKnownThroughALink() throws Exception {
     shoot("site/a.jpg", TONIGHT);
     Path link = link(folder.resolve("link"), card.resolve("site"));
-    Picked picked = Card.pick(card, WINDOW, JournalFolder.list(boat, link), link, Set.of());
+    Picked picked = Card.pick(card, WINDOW, ZONE, JournalFolder.list(boat, link), link, Set.of());
     assertEquals(new Picked(List.of(), List.of()), picked);
   }
 
@@ -446,7 +479,8 @@ class CardTest {
 
   private String refusal(Path from) throws IOException {
     JournalFolder journal = JournalFolder.list(boat, site);
-    return assertThrows(Unreadable.class, () -> Card.pick(from, WINDOW, journal, site, Set.of()))
+    return assertThrows(
+            Unreadable.class, () -> Card.pick(from, WINDOW, ZONE, journal, site, Set.of()))
         .getMessage();
   }
 

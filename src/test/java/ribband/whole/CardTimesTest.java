@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -92,7 +93,13 @@ class CardTimesTest {
             "-EXIF:ModifyDate=2026:03:14 20:25:41");
 
     Picked picked =
-        Card.pick(card, EVER, JournalFolder.list(boat, boat.resolve("site")), boat, Set.of());
+        Card.pick(
+            card,
+            EVER,
+            ZoneOffset.UTC,
+            JournalFolder.list(boat, boat.resolve("site")),
+            boat,
+            Set.of());
 
     Map<String, LocalDateTime> found = new TreeMap<>();
     for (Picture picture : picked.pictures()) {

@@ -26,7 +26,7 @@ class FlowTest {
       List.of(
           "problem", "measure", "shop", "memory", "journal", "prose", "photo", "album", "ledger",
           "pieces", "joints", "stock", "plan", "nights", "jobs", "ahead", "chart", "site",
-          "telling", "press", "card", "desk", "cli");
+          "telling", "press", "spoken", "card", "desk", "cli");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

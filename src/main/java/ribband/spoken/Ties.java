@@ -1,0 +1,81 @@
+package ribband.spoken;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import ribband.spoken.Segment.Join;
+
+/**
+ * Takes back what hangs by an {@code and} on words that were not understood: in {@code two strakes
+ * and a knee dry-fitted} the last word is said of both.
+ */
+final class Ties {
+  private static final String TIED =
+      "hangs together with words that are not known; put a comma between the two";
+
+  private Ties() {}
+
+  static List<Found> loosen(List<Found> heard) {
+    List<Found> loosened = new ArrayList<>(heard);
+    for (int i = 1; i < heard.size(); i++) {
+      Found left = heard.get(i - 1);
+      Found right = heard.get(i);
+      if (right.join() == Join.HARD) {
+        continue;
+      }
+      if (isPhaseOf(left, right) || isPhaseOf(right, left)) {
+        loosened.set(i - 1, left.unclear(twoPhases(left, right)));
+        loosened.set(i, right.tied());
+      } else if (right.isLoose() && !left.isLoose() && !standsBefore(left, right.part())) {
+        loosened.set(i - 1, tied(left, right));
+      } else if (left.isLoose() && !right.isLoose() && !standsBehind(right)) {
+        loosened.set(i, tied(right, left));
+      }
+    }
+    return loosened;
+  }
+
+  private static Found tied(Found taken, Found loose) {
+    return loose.why().isPresent() ? taken.tied() : taken.unclear(TIED);
+  }
+
+  /** {@code planking and fairing 2:45}. */
+  private static boolean isPhaseOf(Found alone, Found other) {
+    return alone.work().filter(Heard.Work::isPhaseAlone).isPresent()
+        && other.work().filter(w -> w.phase().isPresent() && w.time().isPresent()).isPresent();
+  }
+
+  private static String twoPhases(Found left, Found right) {
+    return "does not say the hours of each; write " + id(left) + " 1:30, " + id(right) + " 1:15";
+  }
+
+  private static String id(Found found) {
+    return found.work().flatMap(Heard.Work::phase).orElseThrow().id();
+  }
+
+  /** Whether what follows leaves it as it is: a price, or hours that are not gone on with. */
+  private static boolean standsBefore(Found taken, Part loose) {
+    Optional<Heard.Work> work = taken.work();
+    if (work.isEmpty()) {
+      return taken.heard().filter(Heard.Cost.class::isInstance).isPresent();
+    }
+    boolean certain =
+        work.get().time().filter(t -> t.form() == TimePhrase.Form.CERTAIN).isPresent();
+    return certain && loose.words().stream().noneMatch(Ties::goesOn);
+  }
+
+  private static boolean goesOn(Lexeme word) {
+    return word.whole().isPresent()
+        || word.is("half")
+        || word.isIn(SmallWords.QUARTER)
+        || word.isIn(SmallWords.HOUR)
+        || word.isIn(SmallWords.MINUTE);
+  }
+
+  private static boolean standsBehind(Found taken) {
+    return taken
+        .work()
+        .map(w -> w.phase().isPresent() && w.time().isPresent())
+        .orElse(taken.heard().filter(Heard.Cost.class::isInstance).isPresent());
+  }
+}

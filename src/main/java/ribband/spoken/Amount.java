@@ -24,7 +24,7 @@ record Amount(String figures, int first, int last, Mark mark) {
     FOREIGN,
     /** It has just the places of the currency. */
     PLACES,
-    /** A whole number, in a part that says that it was paid. */
+    /** The part says that it was paid. */
     PAID
   }
 
@@ -57,13 +57,15 @@ record Amount(String figures, int first, int last, Mark mark) {
     if (all.contains(Whose.OWN)) {
       return Optional.of(new Amount(figures, first, last, Mark.OWN));
     }
+    if (part.is(at + 1, SmallWords.HOUR) || part.is(at + 1, SmallWords.MINUTE)) {
+      return Optional.empty();
+    }
+    if (part.words().stream().anyMatch(w -> w.isIn(SmallWords.PAID))) {
+      return Optional.of(new Amount(figures, at, at, Mark.PAID));
+    }
     boolean places =
         own.digits() > 0 && figures.matches("[-−]?[0-9.,'’]*\\.[0-9]{" + own.digits() + "}");
-    if (places) {
-      return Optional.of(new Amount(figures, at, at, Mark.PLACES));
-    }
-    boolean paid = part.words().stream().anyMatch(w -> w.isIn(SmallWords.PAID));
-    return paid ? Optional.of(new Amount(figures, at, at, Mark.PAID)) : Optional.empty();
+    return places ? Optional.of(new Amount(figures, at, at, Mark.PLACES)) : Optional.empty();
   }
 
   private static Whose inside(String typed, Matcher figure, Currency own) {

@@ -14,7 +14,7 @@ final class Lexer {
   private static final String AROUND = "\"'“”„‘’«»()[]{}*_:";
 
   private static final Pattern UNIT_ON =
-      Pattern.compile("([0-9][0-9.,/¼½¾⅓⅔⅛⅜⅝⅞]{0,12})(h|hr|hrs|hour|hours|m|min|mins|minutes)");
+      Pattern.compile("([0-9][0-9.,:/¼½¾⅓⅔⅛⅜⅝⅞]{0,12})(h|hr|hrs|hour|hours|m|min|mins|minutes)");
   private static final List<String> SHORTENED = List.of("h", "hr", "hrs", "m", "min", "mins");
 
   private final String line;
@@ -139,8 +139,12 @@ final class Lexer {
   }
 
   private boolean isAround(int at, int start) {
+    boolean quotedWhole = at == line.length() - 1 && AROUND.indexOf(line.charAt(0)) >= 0;
     boolean footOrInch =
-        "\"'”’".indexOf(line.charAt(at)) >= 0 && at > start && isFigure(line.charAt(at - 1));
+        !quotedWhole
+            && "\"'”’".indexOf(line.charAt(at)) >= 0
+            && at > start
+            && isFigure(line.charAt(at - 1));
     return AROUND.indexOf(line.charAt(at)) >= 0 && !footOrInch;
   }
 

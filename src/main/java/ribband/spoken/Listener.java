@@ -51,9 +51,22 @@ final class Listener {
       }
     }
     Found alone = found(at, at);
+    if (alone.isLoose() && goesOnSoftly(at) && found(at + 1, at + 1).isLoose()) {
+      // Neither says anything by itself: what is wrong with both together is nearer the slip.
+      Found both = found(at, at + 1);
+      if (both.why().isPresent()) {
+        return both;
+      }
+    }
     return alone.heard().isPresent()
         ? alone
         : Why.of(alone.part(), names).map(alone::unclear).orElse(alone);
+  }
+
+  private boolean goesOnSoftly(int at) {
+    return at + 1 < segments.size()
+        && segments.get(at + 1).maybeGoesOn()
+        && segments.get(at + 1).join() == Segment.Join.SOFT;
   }
 
   private int farthest(int at) {

@@ -113,10 +113,10 @@ final class MoneyReader {
                     words.get(i).name().phase().isPresent()
                         && !(i == words.size() - 1 && i > 1 && words.get(i - 1).is("for")));
     if (words.isEmpty() || named || phase) {
-      return Optional.of("hours or money? write 2.75 h or 2:45 for hours, or a currency sign");
+      return Optional.of("may be hours or money; write 2.75 h for hours, or a currency sign");
     }
     return slip.map(
-        name -> "did you mean " + OneLine.quote(name) + "? money has a currency sign then");
+        name -> "did you mean " + OneLine.quote(name) + "? If it is money, write a currency sign");
   }
 
   /**

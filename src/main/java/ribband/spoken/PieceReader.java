@@ -72,6 +72,12 @@ final class PieceReader {
       each = true;
       return at + 2;
     }
+    if (word.mark() == Mark.COMMA
+        && at > kindAt
+        && at + 1 < part.size()
+        && part.get(at + 1).name().side().isPresent()) {
+      return at + 1;
+    }
     Optional<Integer> list = numbers.listAt(at, at > kindAt);
     if (list.isPresent()) {
       return list.get();
@@ -165,6 +171,7 @@ final class PieceReader {
 
   private List<Piece> pieces() throws Unreadable {
     List<Integer> which = numbers.all();
+    checkNumbers(which);
     boolean several = part.get(kindAt).name().form() == Named.Form.SEVERAL;
     if (which.size() == 1 && several && !numbers.isMarked()) {
       throw new Unreadable(
@@ -177,7 +184,6 @@ final class PieceReader {
     if (count.isEmpty() && which.isEmpty() && several) {
       throw new Unreadable("does not say how many", "write 2 " + kind.name());
     }
-    checkNumbers(which);
     List<Optional<String>> on = onSides(which);
     int number = which.isEmpty() ? count.orElse(1) : which.size();
     checkCount(number, on);

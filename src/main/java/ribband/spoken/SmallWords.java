@@ -80,7 +80,10 @@ final class SmallWords {
           "over",
           "until",
           "instead",
-          "or");
+          "or",
+          "x",
+          "×",
+          "@");
 
   /** Around pieces. */
   static final List<String> AT_THE_BOAT =

@@ -3,6 +3,7 @@ package ribband.spoken;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ribband.problem.OneLine;
 import ribband.spoken.Segment.Join;
 
 /**
@@ -21,6 +22,12 @@ final class Ties {
       Found left = heard.get(i - 1);
       Found right = heard.get(i);
       if (right.join() == Join.HARD) {
+        if (isSaidOf(right, left)) {
+          String how = right.part().typed(right.part().get(0));
+          loosened.set(
+              i - 1,
+              left.unclear("is not counted, as " + OneLine.quote(how) + " is said behind it"));
+        }
         continue;
       }
       if (isPhaseOf(left, right) || isPhaseOf(right, left)) {
@@ -33,6 +40,14 @@ final class Ties {
       }
     }
     return loosened;
+  }
+
+  /** {@code two strakes, dry-fitted}: one word behind the comma that says how they are. */
+  private static boolean isSaidOf(Found remark, Found pieces) {
+    return pieces.heard().filter(Heard.Count.class::isInstance).isPresent()
+        && remark.heard().isEmpty()
+        && remark.part().size() == 1
+        && remark.part().get(0).plain().matches(".*(?:ed|cut)");
   }
 
   private static Found tied(Found taken, Found loose) {

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import ribband.journal.Phase;
+import ribband.measure.Hours;
 import ribband.measure.Unreadable;
 import ribband.problem.Nearest;
 import ribband.problem.OneLine;
@@ -13,11 +14,15 @@ import ribband.problem.OneLine;
 final class WorkReader {
   private static final List<String> BEFORE_A_CLOCK = List.of("at", "from", "until", "till", "by");
 
+  /** A bare figure above it is hardly meant as hours. */
+  private static final Hours LONG_NIGHT = Hours.ofMinutes(16 * 60);
+
   private final Part part;
   private final Collection<String> phases;
   private final List<Lexeme> unknown = new ArrayList<>();
   private Optional<Phase> phase = Optional.empty();
   private Optional<TimePhrase> time = Optional.empty();
+  private Optional<TimePhrase> second = Optional.empty();
 
   private WorkReader(Part part, Collection<String> phases) {
     this.part = part;
@@ -38,9 +43,15 @@ final class WorkReader {
     while (at < part.size()) {
       at = word(at);
     }
-    boolean bare = time.isPresent() && time.get().form() == TimePhrase.Form.BARE;
+    boolean bare = isBare(time) && (second.isEmpty() || isBare(second));
     if (bare && phase.isEmpty()) {
       return Optional.empty();
+    }
+    if (second.isPresent()) {
+      throw new Unreadable("has two figures for hours", "write hours and minutes as 2:45");
+    }
+    if (bare && time.get().hours().compareTo(LONG_NIGHT) > 0) {
+      throw new Unreadable("may be hours or money", "write 23.70 h for hours, or a currency sign");
     }
     if (!unknown.isEmpty()) {
       return time.map(hours -> new Heard.Unclear(whyNot(hours.form())));
@@ -48,6 +59,10 @@ final class WorkReader {
     return phase.isEmpty() && time.isEmpty()
         ? Optional.empty()
         : Optional.of(new Heard.Work(phase, time));
+  }
+
+  private static boolean isBare(Optional<TimePhrase> time) {
+    return time.filter(t -> t.form() == TimePhrase.Form.BARE).isPresent();
   }
 
   /** Takes what begins at a word; gives back where the next thing begins. */
@@ -80,10 +95,8 @@ final class WorkReader {
     if (part.is(at - 1, BEFORE_A_CLOCK) && part.get(at).plain().indexOf(':') > 0) {
       throw new Unreadable("is a time of day", "write how long it was, as 2:45");
     }
-    if (time.isPresent()) {
-      throw new Unreadable("has two figures for hours", "write hours and minutes as 2:45");
-    }
-    time = Optional.of(found);
+    second = time.map(first -> found);
+    time = time.or(() -> Optional.of(found));
     return found.end();
   }
 

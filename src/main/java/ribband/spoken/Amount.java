@@ -24,8 +24,8 @@ record Amount(String figures, int first, int last, Mark mark) {
     FOREIGN,
     /** It has just the places of the currency. */
     PLACES,
-    /** The part says that it was paid. */
-    PAID
+    /** Nothing: it is money only where the part says that it was paid. */
+    NONE
   }
 
   private static final Pattern FIGURE =
@@ -60,12 +60,9 @@ record Amount(String figures, int first, int last, Mark mark) {
     if (part.is(at + 1, SmallWords.HOUR) || part.is(at + 1, SmallWords.MINUTE)) {
       return Optional.empty();
     }
-    if (part.words().stream().anyMatch(w -> w.isIn(SmallWords.PAID))) {
-      return Optional.of(new Amount(figures, at, at, Mark.PAID));
-    }
     boolean places =
         own.digits() > 0 && figures.matches("[-−]?[0-9.,'’]*\\.[0-9]{" + own.digits() + "}");
-    return places ? Optional.of(new Amount(figures, at, at, Mark.PLACES)) : Optional.empty();
+    return Optional.of(new Amount(figures, at, at, places ? Mark.PLACES : Mark.NONE));
   }
 
   private static Whose inside(String typed, Matcher figure, Currency own) {

@@ -18,11 +18,13 @@ final class MoneyReader {
   private final Part part;
   private final Currency currency;
   private final Vocabulary names;
+  private final boolean paid;
 
   private MoneyReader(Part part, Currency currency, Vocabulary names) {
     this.part = part;
     this.currency = currency;
     this.names = names;
+    this.paid = part.words().stream().anyMatch(word -> word.isIn(SmallWords.PAID));
   }
 
   /** Empty where the part is not about money. */
@@ -31,11 +33,7 @@ final class MoneyReader {
   }
 
   private Optional<Heard> read() {
-    List<Amount> amounts =
-        IntStream.range(0, part.size())
-            .mapToObj(at -> Amount.at(part, at, currency))
-            .flatMap(Optional::stream)
-            .toList();
+    List<Amount> amounts = amounts();
     if (amounts.isEmpty() || part.words().stream().anyMatch(w -> w.mark() == Lexeme.Mark.COMMA)) {
       return Optional.empty();
     }
@@ -44,7 +42,7 @@ final class MoneyReader {
       return unclear("has two amounts; put a comma between them");
     }
     if (currency.equals(Currency.NONE)) {
-      return amount.mark() == Amount.Mark.PAID || amount.mark() == Amount.Mark.FOREIGN
+      return paid || amount.mark() == Amount.Mark.FOREIGN
           ? unclear("project.yaml names no currency; write there currency: USD or your own")
           : Optional.empty();
     }
@@ -58,6 +56,17 @@ final class MoneyReader {
     return whyNot(amount, words)
         .map(why -> unclear(why))
         .orElseGet(() -> cost(amount, before, after));
+  }
+
+  /** Figures that are money; a bare whole number only where nothing else is, and it was paid. */
+  private List<Amount> amounts() {
+    List<Amount> all =
+        IntStream.range(0, part.size())
+            .mapToObj(at -> Amount.at(part, at, currency))
+            .flatMap(Optional::stream)
+            .toList();
+    List<Amount> marked = all.stream().filter(a -> a.mark() != Amount.Mark.NONE).toList();
+    return marked.isEmpty() && paid ? all : marked;
   }
 
   private Optional<Heard> cost(Amount amount, List<Lexeme> before, List<Lexeme> after) {
@@ -97,13 +106,13 @@ final class MoneyReader {
               + "; put a comma between the two");
     }
     return switch (amount.mark()) {
-      case OWN, FOREIGN, PAID -> Optional.empty();
-      case PLACES -> hoursPerhaps(words);
+      case OWN, FOREIGN, NONE -> Optional.empty();
+      case PLACES -> paid ? Optional.empty() : hoursPerhaps(amount, words);
     };
   }
 
   /** A figure with no sign may be hours, where no word says what was bought. */
-  private Optional<String> hoursPerhaps(List<Lexeme> words) {
+  private Optional<String> hoursPerhaps(Amount amount, List<Lexeme> words) {
     boolean named = words.stream().anyMatch(w -> w.name().kind().isPresent());
     Optional<String> slip = words.stream().flatMap(w -> Why.near(w, names).stream()).findFirst();
     boolean phase =
@@ -113,10 +122,15 @@ final class MoneyReader {
                     words.get(i).name().phase().isPresent()
                         && !(i == words.size() - 1 && i > 1 && words.get(i - 1).is("for")));
     if (words.isEmpty() || named || phase) {
-      return Optional.of("may be hours or money; write 2.75 h for hours, or a currency sign");
+      return Optional.of(
+          "may be hours or money; write " + amount.figures() + " h or " + signed(amount));
     }
     return slip.map(
-        name -> "did you mean " + OneLine.quote(name) + "? If it is money, write a currency sign");
+        name -> "did you mean " + OneLine.quote(name) + "? If it is money write " + signed(amount));
+  }
+
+  private String signed(Amount amount) {
+    return currency.sign().replace('\u00a0', ' ') + amount.figures();
   }
 
   /**

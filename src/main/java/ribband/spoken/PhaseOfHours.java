@@ -84,7 +84,11 @@ final class PhaseOfHours {
         settled.add(
             pairs
                 ? one.with(new Heard.Work(beside.phase(), work.time()))
-                : one.unclear("does not say of which phase; write " + first.id() + " 2:45"));
+                : one.unclear(
+                    "does not say of which phase; write "
+                        + first.id()
+                        + " "
+                        + one.part().line().substring(one.start(), one.end()).strip()));
       } else {
         boolean used = pairs || work.phase().filter(first::equals).isPresent();
         settled.add(

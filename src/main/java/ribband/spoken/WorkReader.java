@@ -14,7 +14,7 @@ import ribband.problem.OneLine;
 final class WorkReader {
   private static final List<String> BEFORE_A_CLOCK = List.of("at", "from", "until", "till", "by");
 
-  /** A bare figure above it is hardly meant as hours. */
+  /** A bare decimal above it may be a price. */
   private static final Hours LONG_NIGHT = Hours.ofMinutes(16 * 60);
 
   private final Part part;
@@ -22,6 +22,7 @@ final class WorkReader {
   private final List<Lexeme> unknown = new ArrayList<>();
   private Optional<Phase> phase = Optional.empty();
   private Optional<TimePhrase> time = Optional.empty();
+  private boolean isDecimal;
   private Optional<TimePhrase> second = Optional.empty();
 
   private WorkReader(Part part, Collection<String> phases) {
@@ -50,8 +51,10 @@ final class WorkReader {
     if (second.isPresent()) {
       throw new Unreadable("has two figures for hours", "write hours and minutes as 2:45");
     }
-    if (bare && time.get().hours().compareTo(LONG_NIGHT) > 0) {
-      throw new Unreadable("may be hours or money", "write 23.70 h for hours, or a currency sign");
+    if (bare && isDecimal && time.get().hours().compareTo(LONG_NIGHT) > 0) {
+      throw new Unreadable(
+          "may be hours or money",
+          "write " + time.get().hours().decimal() + " h, or a currency sign");
     }
     if (!unknown.isEmpty()) {
       return time.map(hours -> new Heard.Unclear(whyNot(hours.form())));
@@ -95,6 +98,7 @@ final class WorkReader {
     if (part.is(at - 1, BEFORE_A_CLOCK) && part.get(at).plain().indexOf(':') > 0) {
       throw new Unreadable("is a time of day", "write how long it was, as 2:45");
     }
+    isDecimal |= part.get(at).whole().isEmpty();
     second = time.map(first -> found);
     time = time.or(() -> Optional.of(found));
     return found.end();

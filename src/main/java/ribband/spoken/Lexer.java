@@ -94,8 +94,11 @@ final class Lexer {
 
   /** A stop ends a sentence at the end of a word, unless the word is shortened by it. */
   private Mark stop(int at, int start, int to) {
+    if (at + 1 < to && line.charAt(at + 1) == '.') {
+      return Mark.STOP;
+    }
     for (int i = at + 1; i < to; i++) {
-      if (line.charAt(i) != '.' && AROUND.indexOf(line.charAt(i)) < 0) {
+      if (AROUND.indexOf(line.charAt(i)) < 0) {
         return Mark.WORD;
       }
     }

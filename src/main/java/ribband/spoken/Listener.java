@@ -8,8 +8,11 @@ import ribband.measure.Currency;
 
 /** Hears what each part of a line says: the longest stretch that says one thing is a part. */
 final class Listener {
-  /** A list of numbers has so many commas at most. */
-  private static final int MOST_JOINED = 24;
+  /** A list of numbers behind its kind has so many commas at most. */
+  private static final int MOST_NUMBERS = 24;
+
+  /** Hours and minutes, and things bought together, are fewer. */
+  private static final int MOST_JOINED = 3;
 
   private final String line;
   private final Vocabulary names;
@@ -70,13 +73,19 @@ final class Listener {
   }
 
   private int farthest(int at) {
+    boolean pieces = hasKind(segments.get(at));
     int last = at;
     while (last + 1 < segments.size()
-        && last - at < MOST_JOINED
-        && segments.get(last + 1).maybeGoesOn()) {
+        && last - at < (pieces ? MOST_NUMBERS : MOST_JOINED)
+        && segments.get(last + 1).maybeGoesOn()
+        && !(pieces && hasKind(segments.get(last + 1)))) {
       last++;
     }
     return last;
+  }
+
+  private static boolean hasKind(Segment segment) {
+    return segment.words().stream().anyMatch(word -> word.name().kind().isPresent());
   }
 
   /** What money went for may hold any words, so what says something of its own is kept out. */

@@ -32,30 +32,43 @@ record Segment(List<Lexeme> words, List<Lexeme> before, int start, int end) {
 
   static List<Segment> of(String line, List<Lexeme> all) {
     List<Segment> segments = new ArrayList<>();
-    List<Lexeme> words = new ArrayList<>();
-    List<Lexeme> before = new ArrayList<>();
-    int start = 0;
-    for (Lexeme next : all) {
-      if (next.isWord()) {
-        words.add(next);
-        continue;
-      }
-      if (!words.isEmpty()) {
-        segments.add(new Segment(words, before, start, endOf(line, next)));
-        words = new ArrayList<>();
-        before = new ArrayList<>();
-      }
-      before.add(next);
-      start = Math.max(next.end(), segments.isEmpty() ? 0 : last(segments).end());
+    int lastWord = all.size() - 1;
+    while (lastWord >= 0 && !all.get(lastWord).isWord()) {
+      lastWord--;
     }
-    if (!words.isEmpty()) {
-      segments.add(new Segment(words, before, start, line.length()));
+    int at = 0;
+    int free = 0;
+    while (at < all.size()) {
+      int words = at;
+      while (words < all.size() && !all.get(words).isWord()) {
+        words++;
+      }
+      int behind = words;
+      while (behind < all.size() && all.get(behind).isWord()) {
+        behind++;
+      }
+      if (words == behind) {
+        break;
+      }
+      List<Lexeme> before = all.subList(at, words);
+      boolean last = behind > lastWord;
+      int end = last ? line.length() : endOf(line, all.get(behind));
+      int start = segments.isEmpty() ? 0 : Math.max(free, startOf(before));
+      segments.add(new Segment(all.subList(words, behind), before, start, end));
+      free = end;
+      at = last ? all.size() : behind;
     }
     return segments;
   }
 
-  private static Segment last(List<Segment> segments) {
-    return segments.get(segments.size() - 1);
+  /** Behind a comma or a stop {@code then} belongs to the sentence that it begins. */
+  private static int startOf(List<Lexeme> before) {
+    boolean hard = before.stream().anyMatch(b -> b.mark() != Mark.AND && b.mark() != Mark.THEN);
+    return before.stream()
+        .filter(b -> hard && b.mark() == Mark.THEN)
+        .mapToInt(Lexeme::start)
+        .findFirst()
+        .orElse(before.get(before.size() - 1).end());
   }
 
   private static int endOf(String line, Lexeme separator) {

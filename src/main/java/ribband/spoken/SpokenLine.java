@@ -23,14 +23,6 @@ public final class SpokenLine {
     List<Found> heard =
         new Listener(tidy, new Vocabulary(project, phases), project.currency()).listen();
     List<Found> found = PieceTotals.check(PhaseOfHours.settle(Ties.loosen(heard)));
-    if (heard.isEmpty() && !tidy.isEmpty()) {
-      return new Spoken(
-          List.of(),
-          Optional.empty(),
-          List.of(),
-          List.of(),
-          List.of(new Loose(tidy, Optional.empty())));
-    }
     return new Spoken(
         worked(found), firstPhase(found), spent(found), pieces(found), loose(tidy, found));
   }

@@ -110,18 +110,26 @@ final class Listener {
   }
 
   private Optional<Heard> hear(Part part) {
+    Optional<Heard> pieces = PieceReader.read(part);
+    Optional<Heard> work = WorkReader.read(part, names.phases());
     List<Heard> all =
-        Stream.of(
-                PieceReader.read(part),
-                WorkReader.read(part, names.phases()),
-                MoneyReader.read(part, currency, names))
+        Stream.of(pieces, work, MoneyReader.read(part, currency, names))
             .flatMap(Optional::stream)
             .toList();
     List<Heard> sure = all.stream().filter(heard -> !(heard instanceof Heard.Unclear)).toList();
-    if (sure.size() > 1) {
+    if (sure.size() > 1 || (pieces.isPresent() && isBare(work))) {
       return Optional.of(
           new Heard.Unclear("may be two things; write hours as 2:45, money with its sign"));
     }
     return Stream.concat(sure.stream(), all.stream()).findFirst();
+  }
+
+  /** A name that is a phase and a kind of pieces makes no hours of a bare figure. */
+  private static boolean isBare(Optional<Heard> heard) {
+    return heard
+        .filter(Heard.Work.class::isInstance)
+        .flatMap(work -> ((Heard.Work) work).time())
+        .filter(time -> time.form() == TimePhrase.Form.BARE)
+        .isPresent();
   }
 }

@@ -68,7 +68,7 @@ class SpokenPropertiesTest {
           "the",
           "of",
           "3-5");
-  private static final int LINES = 5_000;
+  private static final int LINES = 1_000;
   private static final int LONG = 10_000;
 
   @TempDir Path folder;

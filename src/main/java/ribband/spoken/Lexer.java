@@ -98,7 +98,7 @@ final class Lexer {
       return Mark.STOP;
     }
     for (int i = at + 1; i < to; i++) {
-      if (AROUND.indexOf(line.charAt(i)) < 0) {
+      if (",;".indexOf(line.charAt(i)) < 0 && AROUND.indexOf(line.charAt(i)) < 0) {
         return Mark.WORD;
       }
     }

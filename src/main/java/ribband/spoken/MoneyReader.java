@@ -121,6 +121,10 @@ final class MoneyReader {
                 i ->
                     words.get(i).name().phase().isPresent()
                         && !(i == words.size() - 1 && i > 1 && words.get(i - 1).is("for")));
+    boolean measured = part.words().stream().anyMatch(w -> w.isIn(SmallWords.MEASURES));
+    if (measured || part.is(amount.first() - 1, "at")) {
+      return Optional.of("may be no money; if it is write " + signed(amount));
+    }
     if (words.isEmpty() || named || phase) {
       return Optional.of(
           "may be hours or money; write " + amount.figures() + " h or " + signed(amount));

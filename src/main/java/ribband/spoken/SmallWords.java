@@ -15,7 +15,7 @@ final class SmallWords {
   static final List<String> AT_WORK =
       List.of(
           "a", "an", "the", "i", "we", "for", "on", "of", "in", "at", "worked", "work", "spent",
-          "did", "got", "put", "was", "were");
+          "did", "got", "put", "was", "were", "hours", "time");
 
   /** Around money, in front of what it went for and behind it. */
   static final List<String> AT_THE_SHOP =
@@ -85,9 +85,45 @@ final class SmallWords {
           "×",
           "@");
 
+  /** Beside these a figure with no sign is no price. */
+  static final List<String> MEASURES =
+      List.of(
+          "temperature",
+          "humidity",
+          "moisture",
+          "degrees",
+          "f",
+          "c",
+          "thick",
+          "wide",
+          "long",
+          "deep",
+          "high",
+          "mm",
+          "cm",
+          "metre",
+          "metres",
+          "meter",
+          "meters",
+          "ft",
+          "feet",
+          "foot",
+          "inch",
+          "inches",
+          "kg",
+          "g",
+          "lb",
+          "lbs",
+          "oz",
+          "day",
+          "days",
+          "week",
+          "weeks");
+
   /** Around pieces. */
   static final List<String> AT_THE_BOAT =
-      List.of("the", "of", "to", "side", "i", "we", "did", "got", "put", "have", "are", "is");
+      List.of(
+          "the", "of", "to", "side", "more", "i", "we", "did", "got", "put", "have", "are", "is");
 
   /** What is said of a piece that counts. */
   static final List<String> FINISHED =

@@ -26,6 +26,7 @@ note() {
   note 9 "boards boat --board 6inx12ft --strip 1in --kerf 3mm"
   note 10 "ahead boat"
   note 11 "papers boat --into papers"
+  note 12 "tonight boat"
   cat classes-* | sort -u >classes
   "$java" $flags -Xshare:dump -XX:SharedClassListFile=classes \
     -XX:SharedArchiveFile="$app/lib/ribband.jsa" -jar "$app/lib/ribband.jar" >/dev/null 2>&1

@@ -102,6 +102,11 @@ record OpenJournal(Journal journal, int entries, Path output, List<Problem> prob
     return new OpenJournal(journal, entries, output, all.sorted());
   }
 
+  /** The same with some of what is wrong alone. */
+  OpenJournal only(List<Problem> some) {
+    return new OpenJournal(journal, entries, output, some);
+  }
+
   private static Path named(Surroundings around, String typed) {
     Path folder = around.path(typed);
     String shown = OneLine.of(typed);

@@ -62,6 +62,7 @@ final class Ribband {
   private Map<String, Supplier<Object>> commands(String first) {
     Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
     commands.put("lay", () -> new LayCommand(around));
+    commands.put("tonight", () -> new TonightCommand(around));
     commands.put("check", () -> new CheckCommand(around));
     commands.put("publish", () -> new PublishCommand(around, version()));
     commands.put("tally", () -> new TallyCommand(around));

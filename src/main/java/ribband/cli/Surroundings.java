@@ -21,6 +21,7 @@ import java.util.Map;
  * @param environment variables
  * @param nameEncoding the charset in which Java hears file names
  * @param temporary the folder for a report of a defect
+ * @param editor starts the builder's editor
  */
 record Surroundings(
     PrintWriter out,
@@ -30,7 +31,8 @@ record Surroundings(
     Clock clock,
     Map<String, String> environment,
     String nameEncoding,
-    Path temporary) {
+    Path temporary,
+    Editor editor) {
   /** Whether a person watches. */
   enum Screen {
     TERMINAL,
@@ -51,7 +53,8 @@ record Surroundings(
         Clock.systemDefaultZone(),
         environment,
         System.getProperty("sun.jnu.encoding", ""),
-        Path.of(System.getProperty("java.io.tmpdir")));
+        Path.of(System.getProperty("java.io.tmpdir")),
+        Editor.process());
   }
 
   /** Not {@code System.out}, which swallows a full disk and writes in the locale's charset. */

@@ -9,8 +9,10 @@ import java.nio.file.Path;
 import java.text.Normalizer;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribband.journal.Entry;
@@ -28,9 +30,12 @@ public record NewEntry(String folder, String stem) {
   private static final String ENDING = ".md";
   private static final int LONGEST = 60;
 
+  /** File systems allow a name 255; this leaves room for the date, a number and an ending. */
+  private static final int MOST_BYTES = 180;
+
   /**
-   * The first free name for a day: none of the journal's files has it, in any folder, as two
-   * entries of one name would have one address.
+   * The first free name for a day: no file of the journal has it, in any folder, and no entry its
+   * address; and the folder of pictures that goes with it is no other entry's.
    *
    * @param words what follows the date, in any letters; may be empty
    */
@@ -38,21 +43,36 @@ public record NewEntry(String folder, String stem) {
     String folder = folder(journal, day);
     String slug = slug(words);
     String wished = slug.isEmpty() ? day.toString() : day + "-" + slug;
-    List<String> taken =
-        journal.folder().all().stream()
-            .map(file -> file.substring(file.lastIndexOf('/') + 1))
-            .map(Name::plain)
-            .toList();
+    Set<String> taken = new HashSet<>();
+    journal.folder().all().forEach(file -> taken.add(Name.plain(nameOf(file))));
+    journal.entries().forEach(entry -> taken.add(Name.plain(entry.address() + ENDING)));
     return Stream.iterate(1, n -> n + 1)
         .map(n -> new NewEntry(folder, n == 1 ? wished : wished + "-" + n))
-        .filter(entry -> !entry.isTaken(journal.folder().root(), taken))
+        .filter(entry -> !taken.contains(Name.plain(entry.stem() + ENDING)))
+        .filter(entry -> !entry.isInTheWay(journal))
         .findFirst()
         .orElseThrow();
   }
 
-  private boolean isTaken(Path root, List<String> names) {
-    return names.contains(Name.plain(stem + ENDING))
-        || Files.exists(file(root), LinkOption.NOFOLLOW_LINKS);
+  private boolean isInTheWay(Journal journal) {
+    Path root = journal.folder().root();
+    Path own = root.resolve(pictures());
+    return Files.exists(file(root), LinkOption.NOFOLLOW_LINKS)
+        || Files.exists(own, LinkOption.NOFOLLOW_LINKS) && !Files.isDirectory(own)
+        || journal.entries().stream().anyMatch(this::hasMyFolder);
+  }
+
+  private boolean hasMyFolder(Entry entry) {
+    return isInMyFolder(entry.file())
+        || entry.photos().stream().anyMatch(photo -> isInMyFolder(photo.file()));
+  }
+
+  private boolean isInMyFolder(String file) {
+    return Name.plain(file).startsWith(Name.plain(pictures()) + "/");
+  }
+
+  private static String nameOf(String file) {
+    return file.substring(file.lastIndexOf('/') + 1);
   }
 
   /** Where the latest entry lies, its year and month made this day's; else a folder of the year. */
@@ -91,8 +111,16 @@ public record NewEntry(String folder, String stem) {
         Normalizer.normalize(words, Normalizer.Form.NFC)
             .toLowerCase(Locale.ROOT)
             .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", "-");
-    int[] points = plain.codePoints().limit(LONGEST).toArray();
-    return new String(points, 0, points.length).replaceAll("^-+|-+$", "");
+    StringBuilder kept = new StringBuilder();
+    int bytes = 0;
+    for (int letter : plain.codePoints().limit(LONGEST).toArray()) {
+      String one = Character.toString(letter);
+      bytes += one.getBytes(StandardCharsets.UTF_8).length;
+      if (bytes <= MOST_BYTES) {
+        kept.append(one);
+      }
+    }
+    return kept.toString().replaceAll("^-+|-+$", "");
   }
 
   /** Its journal path. */

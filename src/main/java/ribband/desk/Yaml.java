@@ -11,11 +11,21 @@ final class Yaml {
   /** What a reader of YAML takes for something else than words. */
   private static final Pattern SPECIAL = Pattern.compile("(?i)null|true|false|yes|no|on|off|y|n");
 
+  /** What no journal file may hold, or what makes it warn. */
+  private static final Pattern UNSEEN =
+      Pattern.compile(
+          "[\\p{Cc}\\p{Cs}\\p{Zl}\\p{Zp}\\uFEFF\\uFFFE\\uFFFF\\u202A-\\u202E\\u2066-\\u2069]+");
+
   private Yaml() {}
+
+  /** Words on one line, a space in place of what cannot be seen. */
+  static String line(String words) {
+    return UNSEEN.matcher(words).replaceAll(" ").strip();
+  }
 
   /** One line of words, quoted where they would not be read as words. */
   static String text(String words) {
-    String line = words.replaceAll("[\\p{Cntrl}\\u0085\\u2028\\u2029\\uFEFF]+", " ").strip();
+    String line = line(words);
     boolean plain = PLAIN.matcher(line).matches() && !SPECIAL.matcher(line).matches();
     return plain ? line : "'" + line.replace("'", "''") + "'";
   }

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -31,12 +32,17 @@ public final class InMemory {
       Clock.fixed(Instant.parse("2026-06-01T20:00:00Z"), ZoneId.of("America/Chicago"));
 
   /** The commands that add files, which may lie in the journal's folder. */
-  private static final Set<String> ADDING = Set.of("lay", "papers");
+  private static final Set<String> ADDING = Set.of("lay", "tonight", "papers");
 
   private final Path folder;
   private Map<String, String> environment = Map.of();
   private Surroundings.Screen screen = Surroundings.Screen.NONE;
   private Path temporary;
+  private Clock clock = CLOCK;
+  private Editor editor =
+      command -> {
+        throw new AssertionError("no editor was wanted: " + command);
+      };
 
   public InMemory(Path folder) {
     this.folder = folder;
@@ -46,6 +52,18 @@ public final class InMemory {
   InMemory watched(Map<String, String> variables) {
     screen = Surroundings.Screen.TERMINAL;
     environment = variables;
+    return this;
+  }
+
+  InMemory editor(Editor other) {
+    editor = other;
+    return this;
+  }
+
+  /** At a moment by the clock of the builder's machine. */
+  public InMemory at(String local) {
+    ZoneId zone = CLOCK.getZone();
+    clock = Clock.fixed(LocalDateTime.parse(local).atZone(zone).toInstant(), zone);
     return this;
   }
 
@@ -67,10 +85,11 @@ public final class InMemory {
         new PrintWriter(err),
         screen,
         folder.toString(),
-        CLOCK,
+        clock,
         environment,
         "UTF-8",
-        temporary);
+        temporary,
+        editor);
   }
 
   /** Runs a command; nothing of the journal may have been touched by it. */

@@ -259,8 +259,8 @@ class RibbandTest {
     assertEquals(here().run("--help").out(), run.err());
     for (String name :
         List.of(
-            "lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards",
-            "papers")) {
+            "lay", "tonight", "check", "tally", "publish", "stock", "joints", "ahead", "mix",
+            "boards", "papers")) {
       assertTrue(run.err().contains("\n  " + name + " "), name);
     }
   }
@@ -269,8 +269,8 @@ class RibbandTest {
   void everyHelpFitsAScreenAndShowsExamples() {
     for (String name :
         List.of(
-            "lay", "check", "tally", "publish", "stock", "joints", "ahead", "mix", "boards",
-            "papers")) {
+            "lay", "tonight", "check", "tally", "publish", "stock", "joints", "ahead", "mix",
+            "boards", "papers")) {
       Run run = here().run(name, "--help");
       assertEquals(0, run.code());
       assertTrue(run.out().contains("\nType     ribband " + name + " "), run.out());
@@ -365,7 +365,8 @@ class RibbandTest {
             around.clock(),
             around.environment(),
             around.nameEncoding(),
-            around.temporary());
+            around.temporary(),
+            around.editor());
     assertEquals(3, new Ribband(broken).run("--version"));
     assertEquals(
         "ribband: standard output cannot be written to; is the disk full?\n", err.toString());

@@ -1,0 +1,191 @@
+package ribband.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import ribband.desk.Tonight;
+import ribband.joints.BeforeBed;
+import ribband.measure.Dates;
+import ribband.measure.Saying;
+import ribband.measure.Unreadable;
+import ribband.problem.OneLine;
+import ribband.problem.Problem;
+
+/** Begins a night's entry. */
+@Command(
+    name = "tonight",
+    header = "Write down tonight: a new entry, filled with what is known",
+    description = {
+      "Makes a new file, never over another, and opens it in $VISUAL or $EDITOR on a terminal;"
+          + " elsewhere it prints the path alone. Ends with what must still be looked at before"
+          + " bed. Before 4 in the morning it is still the night before."
+    },
+    footer = {
+      "  ribband tonight                          opens tonight's entry",
+      "  ribband tonight --title \"Garboards on\"   with a title",
+      "  ribband tonight --date 2026-03-13        a night that was forgotten"
+    })
+final class TonightCommand implements Callable<Integer> {
+  /** Whoever works past midnight writes it to the evening on which the work began. */
+  private static final LocalTime NIGHT_ENDS = LocalTime.of(4, 0);
+
+  private static final int LONGEST_TITLE = 200;
+
+  private final Surroundings around;
+
+  @Mixin private JournalArgument journal;
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description = "the night to write down, as 2026-03-14")
+  private String date;
+
+  @Option(names = "--title", paramLabel = "TEXT", description = "what the night is called")
+  private String title;
+
+  @Mixin private Common options;
+
+  TonightCommand(Surroundings around) {
+    this.around = around;
+  }
+
+  @Override
+  public Integer call() throws IOException, InterruptedException {
+    LocalDate night = night();
+    Optional<String> named = named();
+    OpenJournal before = open();
+    Tonight tonight = new Tonight(before.journal(), night, now(), named);
+    Path file = tonight.write();
+    around.out().println(OneLine.of(shown(before, file)));
+    tellBefore(tonight.before());
+    edit(file);
+    OpenJournal after = open();
+    tellProblems(before, after);
+    tell(BeforeBed.of(after.journal(), now()).lines().toList());
+    return ExitCode.DONE;
+  }
+
+  private LocalDate night() {
+    if (date != null) {
+      try {
+        return Dates.readDay(date);
+      } catch (Unreadable e) {
+        throw Refusal.wrongValue("--date", date, e);
+      }
+    }
+    Optional<LocalDate> given = options.givenToday();
+    if (given.isPresent()) {
+      return given.get();
+    }
+    LocalDateTime clock = LocalDateTime.now(around.clock());
+    if (clock.toLocalTime().isBefore(NIGHT_ENDS)) {
+      LocalDate yesterday = clock.toLocalDate().minusDays(1);
+      tell(List.of("before 4 in the morning: this is the night of " + Saying.day(yesterday)));
+      return yesterday;
+    }
+    return clock.toLocalDate();
+  }
+
+  private Optional<String> named() {
+    if (title != null && title.codePointCount(0, title.length()) > LONGEST_TITLE) {
+      throw Refusal.wrongValue(
+          "--title",
+          title,
+          new Unreadable(
+              "is longer than " + LONGEST_TITLE + " letters", "write the rest into the text"));
+    }
+    return Optional.ofNullable(title).filter(words -> !words.isBlank());
+  }
+
+  private OpenJournal open() throws IOException {
+    return OpenJournal.open(around, journal.folder(), options.today(around.clock()));
+  }
+
+  /** This moment, or as late on the day that stands for today. */
+  private Instant now() {
+    LocalTime clock = LocalTime.now(around.clock());
+    return options
+        .givenToday()
+        .map(day -> day.atTime(clock).atZone(around.clock().getZone()).toInstant())
+        .orElseGet(around.clock()::instant);
+  }
+
+  /** So that it can be opened from here. */
+  private String shown(OpenJournal open, Path file) {
+    Path root = open.journal().folder().root();
+    Path inside = root.relativize(file);
+    return journal
+        .folder()
+        .map(typed -> Path.of(typed).resolve(inside))
+        .orElse(root.equals(around.here()) ? inside : file)
+        .toString();
+  }
+
+  private void tellBefore(List<String> entries) {
+    if (!entries.isEmpty()) {
+      tell(
+          List.of(
+              "this night has "
+                  + Saying.counted(entries.size(), "entry", "entries")
+                  + " already: "
+                  + Saying.list(entries)));
+    }
+  }
+
+  private void edit(Path file) throws InterruptedException {
+    Optional<List<String>> editor = EditorWords.of(around.environment());
+    if (!around.isWatched() || editor.isEmpty()) {
+      return;
+    }
+    around.out().flush();
+    around.err().flush();
+    List<String> command = new ArrayList<>(editor.get());
+    command.add(file.toString());
+    try {
+      around.editor().run(command);
+    } catch (IOException e) {
+      around
+          .err()
+          .println(
+              "the editor "
+                  + OneLine.of(command.get(0))
+                  + " cannot be started; set VISUAL to one that can, and open the entry by hand");
+    }
+  }
+
+  /** What the entry made wrong; of what was wrong before only how much it is. */
+  private void tellProblems(OpenJournal before, OpenJournal after) {
+    List<Problem> fresh = new ArrayList<>(after.problems());
+    fresh.removeAll(before.problems());
+    new ProblemTeller(around, options).tell(after.only(fresh));
+    if (after.errors() > 0) {
+      String folder = journal.folder().map(typed -> " " + ShellWord.of(typed)).orElse("");
+      around
+          .err()
+          .println(
+              "the journal has "
+                  + Saying.counted(after.errors(), "error", "errors")
+                  + "; see "
+                  + (after.errors() == 1 ? "it" : "them")
+                  + " with: ribband check"
+                  + folder);
+    }
+  }
+
+  private void tell(List<String> lines) {
+    if (!options.isQuiet()) {
+      lines.forEach(line -> around.err().println(OneLine.of(line)));
+    }
+  }
+}

@@ -13,13 +13,20 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import ribband.card.LeftOutWords;
+import ribband.card.Window;
 import ribband.desk.Tonight;
+import ribband.desk.Tonight.Written;
 import ribband.joints.BeforeBed;
+import ribband.journal.Journal;
 import ribband.measure.Dates;
 import ribband.measure.Saying;
 import ribband.measure.Unreadable;
 import ribband.problem.OneLine;
 import ribband.problem.Problem;
+import ribband.spoken.Spoken;
+import ribband.spoken.SpokenLine;
+import ribband.spoken.SpokenWords;
 
 /** Begins a night's entry. */
 @Command(
@@ -32,7 +39,8 @@ import ribband.problem.Problem;
     },
     footer = {
       "  ribband tonight                          opens tonight's entry",
-      "  ribband tonight --title \"Garboards on\"   with a title",
+      "  ribband tonight --say \"planking 2:45, 23.70 sanding discs, two strakes on\"",
+      "  ribband tonight --photos /media/card     with tonight's pictures",
       "  ribband tonight --date 2026-03-13        a night that was forgotten"
     })
 final class TonightCommand implements Callable<Integer> {
@@ -54,6 +62,21 @@ final class TonightCommand implements Callable<Integer> {
   @Option(names = "--title", paramLabel = "TEXT", description = "what the night is called")
   private String title;
 
+  @Option(
+      names = "--say",
+      paramLabel = "LINE",
+      description =
+          "the night in a line: hours, money and pieces become keys, all else becomes text")
+  private String say;
+
+  @Option(
+      names = "--photos",
+      paramLabel = "DIR",
+      description =
+          "bring in the pictures taken since the last entry from a phone's or a card's folder, which"
+              + " stays as it is")
+  private String photos;
+
   @Mixin private Common options;
 
   TonightCommand(Surroundings around) {
@@ -65,11 +88,16 @@ final class TonightCommand implements Callable<Integer> {
     LocalDate night = night();
     Optional<String> named = named();
     OpenJournal before = open();
-    Tonight tonight = new Tonight(before.journal(), night, now(), named);
-    Path file = tonight.write();
-    around.out().println(OneLine.of(shown(before, file)));
+    Optional<Spoken> spoken = Optional.ofNullable(say).map(line -> spoken(line, before.journal()));
+    Tonight tonight = new Tonight(before.journal(), night, now(), named, spoken);
+    Written written = write(tonight, before.output());
+    around.out().println(OneLine.of(shown(before, written.file())));
     tellBefore(tonight.before());
-    edit(file);
+    spoken.ifPresent(said -> tellSaid(SpokenWords.told(said, before.journal().project())));
+    if (photos != null) {
+      tellPhotos(written, tonight.window());
+    }
+    edit(written.file());
     OpenJournal after = open();
     tellProblems(before, after);
     tell(BeforeBed.of(after.journal(), now()).lines().toList());
@@ -106,6 +134,36 @@ final class TonightCommand implements Callable<Integer> {
               "is longer than " + LONGEST_TITLE + " letters", "write the rest into the text"));
     }
     return Optional.ofNullable(title).filter(words -> !words.isBlank());
+  }
+
+  private static Spoken spoken(String line, Journal journal) {
+    return SpokenLine.read(line, journal.project(), journal.phases());
+  }
+
+  private Written write(Tonight tonight, Path output) throws IOException {
+    if (photos == null) {
+      return tonight.write();
+    }
+    try {
+      return tonight.write(around.path(photos), output);
+    } catch (Unreadable e) {
+      throw Refusal.wrongValue("--photos", photos, e);
+    }
+  }
+
+  private void tellSaid(List<String> lines) {
+    tell(List.of(lines.isEmpty() ? "nothing was said" : "understood:"));
+    tell(lines.stream().map(line -> "  " + line).toList());
+  }
+
+  private void tellPhotos(Written written, Window window) {
+    int count = written.photos().size();
+    tell(
+        List.of(
+            count == 0
+                ? "no picture of this night was found"
+                : Saying.counted(count, "picture", "pictures") + " in the entry's folder"));
+    new LeftOutWords(written.leftOut(), window).line().ifPresent(line -> tell(List.of(line)));
   }
 
   private OpenJournal open() throws IOException {

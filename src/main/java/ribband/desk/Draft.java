@@ -64,7 +64,10 @@ record Draft(
     }
     lines.add("---");
     lines.add("");
-    lines.addAll(said.text());
+    // Each on its own, so that no two of them make a table or a heading.
+    if (!said.text().isEmpty()) {
+      lines.add(String.join("\n\n", said.text()));
+    }
     return String.join("\n", lines) + "\n";
   }
 
@@ -130,7 +133,7 @@ record Draft(
     return lines;
   }
 
-  private static String beside(String key, String comment) {
+  static String beside(String key, String comment) {
     if (comment.isEmpty()) {
       return key;
     }

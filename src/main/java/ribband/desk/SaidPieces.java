@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import ribband.measure.Ordered;
 import ribband.spoken.Piece;
@@ -46,30 +45,35 @@ record SaidPieces(Map<String, String> byKind, List<String> lost) {
           .map(side -> Yaml.text(side.getKey()) + ": " + lot(side.getValue(), lost))
           .collect(Collectors.joining(", ", "{", "}"));
     }
-    return counted(said, lost);
+    said.stream()
+        .filter(piece -> piece.side().isPresent() || isNumbered(piece))
+        .forEach(piece -> lost.add(exactly(piece)));
+    return count(said);
   }
 
   private static String lot(List<Piece> said, List<String> lost) {
     List<Integer> numbers = said.stream().flatMap(piece -> piece.numbers().stream()).toList();
-    boolean isNumbered = said.stream().noneMatch(piece -> piece.numbers().isEmpty());
+    boolean areNumbered = said.stream().allMatch(SaidPieces::isNumbered);
     boolean isOnceEach = numbers.stream().map(Math::abs).distinct().count() == numbers.size();
-    return isNumbered && isOnceEach ? numbers.toString() : counted(said, lost);
+    if (areNumbered && isOnceEach) {
+      return numbers.toString();
+    }
+    said.stream().filter(SaidPieces::isNumbered).forEach(piece -> lost.add(exactly(piece)));
+    return count(said);
   }
 
-  private static String counted(List<Piece> said, List<String> lost) {
-    said.forEach(piece -> exactly(piece).ifPresent(lost::add));
+  private static boolean isNumbered(Piece piece) {
+    return !piece.numbers().isEmpty();
+  }
+
+  private static String count(List<Piece> said) {
     return Integer.toString(said.stream().mapToInt(Piece::count).sum());
   }
 
-  /** {@code strakes port 3}; empty where a count tells it all. */
-  private static Optional<String> exactly(Piece piece) {
-    if (piece.side().isEmpty() && piece.numbers().isEmpty()) {
-      return Optional.empty();
-    }
-    String which =
-        piece.numbers().isEmpty() ? Integer.toString(piece.count()) : numbers(piece.numbers());
-    return Optional.of(
-        piece.kind().name() + piece.side().map(side -> " " + side).orElse("") + " " + which);
+  /** {@code strakes port 3}. */
+  private static String exactly(Piece piece) {
+    String which = isNumbered(piece) ? numbers(piece.numbers()) : Integer.toString(piece.count());
+    return piece.kind().name() + piece.side().map(side -> " " + side).orElse("") + " " + which;
   }
 
   private static String numbers(List<Integer> numbers) {

@@ -35,7 +35,9 @@ import ribband.spoken.SpokenWords;
     description = {
       "Makes a new file, never over another, and opens it in $VISUAL or $EDITOR on a terminal;"
           + " elsewhere it prints the path alone. Ends with what must still be looked at before"
-          + " bed. Before 4 in the morning it is still the night before."
+          + " bed. Before 4 in the morning it is still the night before.",
+      "",
+      "Spaces part the words of $VISUAL; quotes round some of them make one word."
     },
     footer = {
       "  ribband tonight                          opens tonight's entry",

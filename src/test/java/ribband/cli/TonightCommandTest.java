@@ -2,6 +2,7 @@ package ribband.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -385,10 +386,13 @@ class TonightCommandTest {
   }
 
   @Test
-  void aRealProcessIsWaitedFor() throws Exception {
-    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+  void aRealProcessIsWaitedForAndGetsTheFile() throws Exception {
+    assumeTrue(Files.isExecutable(Path.of("/bin/sh")));
     Editor editor = Editor.process();
-    assertEquals(1, editor.run(List.of(java, "-XX:NoSuchFlag", "-version")));
+    Path file = Files.writeString(temporary.resolve("it's here.md"), "x");
+    assertEquals(
+        3, editor.run(List.of("/bin/sh", "-c", "echo y > \"$0\"; exit 3", file.toString())));
+    assertEquals("y\n", Files.readString(file));
   }
 
   @Test

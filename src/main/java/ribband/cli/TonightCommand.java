@@ -147,7 +147,7 @@ final class TonightCommand implements Callable<Integer> {
       return tonight.write();
     }
     try {
-      return tonight.write(around.path(photos), output);
+      return tonight.write(around.path(photos), around.clock().getZone(), output);
     } catch (Unreadable e) {
       throw Refusal.wrongValue("--photos", photos, e);
     }

@@ -5,6 +5,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -84,13 +85,15 @@ public record Tonight(
    * them.
    *
    * @param card the folder that holds them
+   * @param zone in which its files' own times are told
    * @param output where the site goes
    * @throws Unreadable where that folder is none; nothing is written then
    * @throws IOException where the disk fails, with a message that names what it failed on
    */
-  public Written write(Path card, Path output) throws Unreadable, IOException {
+  public Written write(Path card, ZoneId zone, Path output) throws Unreadable, IOException {
     NewEntry entry = free();
-    Picked picked = Card.pick(card, window(), journal.folder(), output, Set.copyOf(names(entry)));
+    Picked picked =
+        Card.pick(card, window(), zone, journal.folder(), output, Set.copyOf(names(entry)));
     List<String> photos = new ArrayList<>();
     Path file =
         put(

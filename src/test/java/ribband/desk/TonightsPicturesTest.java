@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -53,7 +54,7 @@ class TonightsPicturesTest {
   }
 
   private Written write() throws Exception {
-    Written written = tonight().write(card, desk.output());
+    Written written = tonight().write(card, ZoneOffset.UTC, desk.output());
     assertEquals(List.of(), desk.problems());
     return written;
   }
@@ -172,7 +173,9 @@ class TonightsPicturesTest {
   @Test
   void noFolderWritesNothing() throws Exception {
     Unreadable why =
-        assertThrows(Unreadable.class, () -> tonight().write(card.resolve("none"), desk.output()));
+        assertThrows(
+            Unreadable.class,
+            () -> tonight().write(card.resolve("none"), ZoneOffset.UTC, desk.output()));
     assertEquals("is not there", why.wrong());
     assertEquals(List.of("2026/2026-03-12-a.md", "project.yaml"), desk.journal().folder().all());
   }
@@ -184,13 +187,14 @@ class TonightsPicturesTest {
     Path own = Files.createDirectories(desk.root().resolve("2026/2026-03-14-planking"));
     Files.writeString(own.resolve("IMG_3.JPG"), "another");
     String told =
-        assertThrows(IOException.class, () -> tonight.write(card, desk.output())).getMessage();
+        assertThrows(IOException.class, () -> tonight.write(card, ZoneOffset.UTC, desk.output()))
+            .getMessage();
     assertEquals(
         "cannot write " + own.resolve("IMG_3.JPG") + ": another file came there; try again", told);
     assertTrue(Files.notExists(desk.root().resolve("2026/2026-03-14-planking.md")));
     Files.delete(own.resolve("IMG_3.JPG"));
     Files.copy(card.resolve("IMG_3.JPG"), own.resolve("IMG_3.JPG"));
-    assertEquals(3, tonight.write(card, desk.output()).photos().size());
+    assertEquals(3, tonight.write(card, ZoneOffset.UTC, desk.output()).photos().size());
     assertEquals(ALL, shown("2026/2026-03-14-planking.md"));
   }
 }

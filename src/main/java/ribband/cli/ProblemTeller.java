@@ -56,6 +56,14 @@ final class ProblemTeller {
     }
   }
 
+  /** Tells problems of a file that is none of the journal's. */
+  void tell(List<Problem> problems) {
+    problems.stream()
+        .filter(problem -> problem.isError() || !quiet)
+        .map(this::line)
+        .forEach(around.err()::println);
+  }
+
   /** {@code 3 errors, 1 warning in 120 entries}. */
   static String count(OpenJournal journal) {
     String warnings = Saying.counted(journal.warnings(), "warning", "warnings");

@@ -63,6 +63,7 @@ final class Ribband {
     Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
     commands.put("lay", () -> new LayCommand(around));
     commands.put("tonight", () -> new TonightCommand(around));
+    commands.put("bring", () -> new BringCommand(around));
     commands.put("check", () -> new CheckCommand(around));
     commands.put("publish", () -> new PublishCommand(around, version()));
     commands.put("tally", () -> new TallyCommand(around));

@@ -1,0 +1,55 @@
+package ribband.desk;
+
+import java.util.Map;
+import java.util.Objects;
+import ribband.journal.Phase;
+import ribband.ledger.Sums;
+import ribband.measure.Currency;
+import ribband.measure.Hours;
+import ribband.measure.Money;
+import ribband.past.PastSession;
+
+/**
+ * A past session as an entry that is not there yet.
+ *
+ * @param text of its file
+ */
+public record BroughtEntry(NewEntry file, PastSession session, String text) {
+  public BroughtEntry {
+    Objects.requireNonNull(file);
+    Objects.requireNonNull(session);
+    Objects.requireNonNull(text);
+  }
+
+  /** The shortest entry that says what the session says. */
+  static String text(PastSession session, Currency currency) {
+    StringBuilder text = new StringBuilder("---\n");
+    session.phase().ifPresent(id -> text.append("phase: ").append(Yaml.text(id)).append('\n'));
+    if (!session.hours().isZero()) {
+      text.append("hours: ").append(hours(session.hours())).append('\n');
+    }
+    if (!session.cost().isZero()) {
+      text.append("cost: ").append(session.cost().decimal(currency)).append('\n');
+    }
+    text.append("---\n");
+    return session.note().isEmpty()
+        ? text.toString()
+        : text.append(PlainWords.markdown(session.note())).append('\n').toString();
+  }
+
+  /** Read back as the same seconds: 4 decimals are a third of a second. */
+  static String hours(Hours hours) {
+    long minutes = hours.seconds() / 60;
+    return hours.seconds() % 60 == 0
+        ? minutes / 60 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60
+        : hours.decimal();
+  }
+
+  /** What a session adds to the totals. */
+  static Sums sums(PastSession session) {
+    String phase = session.phase().orElse(Phase.UNSORTED.id());
+    Map<String, Hours> hours = session.hours().isZero() ? Map.of() : Map.of(phase, session.hours());
+    Map<String, Money> cost = session.cost().isZero() ? Map.of() : Map.of(phase, session.cost());
+    return new Sums(hours.isEmpty() ? 0 : 1, hours, cost);
+  }
+}

@@ -1,0 +1,291 @@
+package ribband.past;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import ribband.journal.Phase;
+import ribband.journal.Project;
+import ribband.measure.Hours;
+import ribband.measure.Money;
+import ribband.measure.Name;
+import ribband.measure.Reading;
+import ribband.measure.Saying;
+import ribband.measure.Unreadable;
+import ribband.past.HoursCell.Unit;
+import ribband.problem.Place;
+import ribband.problem.Problems;
+
+/**
+ * Reads a spreadsheet of past sessions, row by row, and tells of every cell that cannot be read;
+ * one use.
+ */
+public final class PastReader {
+  private final String file;
+  private final Header header;
+  private final What dated;
+  private final List<Row> rows;
+  private final DateCells dates;
+  private final MoneyCell money;
+  private final PhaseNames phases;
+  private final RunningSums sums;
+  private final Problems problems;
+  private final List<PastSession> sessions = new ArrayList<>();
+  private final List<String> remarks = new ArrayList<>();
+  private final List<Integer> bare = new ArrayList<>();
+  private final Map<String, PastSession> named = new LinkedHashMap<>();
+
+  private PastReader(
+      String file,
+      Header header,
+      List<Row> rows,
+      MoneyCell money,
+      PhaseNames phases,
+      Asked asked,
+      Problems problems) {
+    this.file = file;
+    this.header = header;
+    this.rows = rows;
+    this.money = money;
+    this.phases = phases;
+    this.problems = problems;
+    dated = header.columns().containsKey(What.DATE) ? What.DATE : What.ENTRY;
+    dates = DateCells.of(written(dated, rows), asked.dates(), problems);
+    sums = new RunningSums(money, unit());
+  }
+
+  /**
+   * Reads it.
+   *
+   * @param file as the builder named it
+   * @param project whose currency and phases the cells are read by
+   * @param phases the journal's
+   */
+  public static Past read(
+      String file, byte[] bytes, Asked asked, Project project, List<Phase> phases) {
+    Problems problems = new Problems();
+    return SheetText.of(file, bytes, problems)
+        .flatMap(text -> SheetRows.of(file, text, asked, problems))
+        .flatMap(sheet -> over(file, sheet, asked, project, phases, problems))
+        .map(PastReader::read)
+        .orElseGet(() -> new Past(file, List.of(), List.of(), problems.sorted()));
+  }
+
+  private static Optional<PastReader> over(
+      String file,
+      SheetRows sheet,
+      Asked asked,
+      Project project,
+      List<Phase> phases,
+      Problems problems) {
+    Optional<Header> found = Header.find(sheet.rows(), asked);
+    if (found.isEmpty()) {
+      problems.error(
+          Place.of(file),
+          "no row names a column for the date and one for what was done; name them date, hours,"
+              + " phase, cost, note, or say where they are with --column date=A --column hours=B");
+      return Optional.empty();
+    }
+    Header header = found.get();
+    List<Row> rows =
+        IntStream.range(header.row(), sheet.rows().size())
+            .filter(i -> !SheetRows.isBlank(sheet.rows().get(i)))
+            .mapToObj(i -> new Row(file, i + 1, header.columns(), sheet.rows().get(i)))
+            .toList();
+    MoneyCell money =
+        MoneyCell.of(project.currency(), texts(What.COST, rows), texts(What.HOURS, rows));
+    header.check(file, asked, money, problems);
+    if (problems.errors() > 0) {
+      // Cells of a column that may be another one would be told in vain.
+      return Optional.empty();
+    }
+    PhaseNames names = new PhaseNames(project, phases, asked.phases());
+    PastReader reader = new PastReader(file, header, rows, money, names, asked, problems);
+    reader.remark(sheet);
+    return Optional.of(reader);
+  }
+
+  private static List<String> texts(What what, List<Row> rows) {
+    return rows.stream().map(row -> row.text(what)).filter(text -> !text.isEmpty()).toList();
+  }
+
+  private static List<DateCells.Written> written(What dated, List<Row> rows) {
+    return rows.stream()
+        .map(row -> new DateCells.Written(row.at(dated).orElseThrow(), row.text(dated)))
+        .toList();
+  }
+
+  private Unit unit() {
+    return Optional.ofNullable(header.columns().get(What.HOURS))
+        .map(column -> column.heading().unit())
+        .orElse(Unit.HOURS);
+  }
+
+  private void remark(SheetRows sheet) {
+    remarks.addAll(header.told());
+    if (header.row() > 1) {
+      remarks.add("passed over what stands above the header, which is row " + header.row());
+    }
+    if (sheet.separator() != SheetRows.Separator.COMMA) {
+      remarks.add("cells are parted by " + sheet.separator().plural());
+    }
+    if (unit() == Unit.MINUTES) {
+      remarks.add("bare numbers of that column for the hours are minutes");
+    }
+  }
+
+  private Past read() {
+    rows.forEach(this::read);
+    remarkOfBare();
+    warnOfLike();
+    if (sessions.isEmpty() && problems.errors() == 0) {
+      problems.error(Place.of(file), "no row tells of a session; check that it is the right sheet");
+    }
+    List<PastSession> inOrder =
+        sessions.stream().sorted(Comparator.comparing(PastSession::date)).toList();
+    return new Past(file, inOrder, remarks, problems.sorted());
+  }
+
+  private void read(Row row) {
+    if (row.isBlank()) {
+      bare.add(row.number());
+      return;
+    }
+    if (row.text(dated).isEmpty() || RunningSums.isNamed(row, dated)) {
+      withoutDate(row);
+      return;
+    }
+    long told = problems.errors();
+    Optional<EntryCell> entry =
+        dated == What.ENTRY
+            ? value(row, What.ENTRY, text -> EntryCell.read(text, dates)).flatMap(e -> e)
+            : Optional.empty();
+    Optional<LocalDate> date =
+        dated == What.ENTRY
+            ? entry.map(EntryCell::date)
+            : value(row, What.DATE, dates::read).flatMap(day -> day);
+    Hours hours = value(row, What.HOURS, this::hours).orElse(Hours.ZERO);
+    Money cost = value(row, What.COST, this::cost).orElse(Money.ZERO);
+    Optional<String> phase = phase(row);
+    String note = value(row, What.NOTE, Row::printable).orElse("");
+    if (date.isPresent() && problems.errors() == told) {
+      CellAt at = row.at(dated).orElseThrow();
+      Optional<String> name = entry.map(EntryCell::name);
+      add(row, new PastSession(at, date.get(), name, phase, hours, cost, note));
+    }
+  }
+
+  private void add(Row row, PastSession session) {
+    if (!session.saysSomething()) {
+      bare.add(row.number());
+      return;
+    }
+    if (session.name().isPresent()) {
+      PastSession first = named.putIfAbsent(Name.plain(session.name().get()), session);
+      if (first != null) {
+        problems.error(
+            session.at().place(),
+            session.at() + " names the same entry as " + first.at() + "; give one another name");
+      }
+    }
+    sums.add(session);
+    sessions.add(session);
+  }
+
+  private <T> Optional<T> value(Row row, What what, Reading<T> reading) {
+    String text = row.text(what);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(reading.read(text));
+    } catch (Unreadable e) {
+      problems.addAll(List.of(row.at(what).orElseThrow().error(text, e)));
+      return Optional.empty();
+    }
+  }
+
+  /** A blank cell may have been given a phase too. */
+  private Optional<String> phase(Row row) {
+    CellAt at = row.at(What.PHASE).orElseGet(() -> row.at(dated).orElseThrow());
+    try {
+      return phases.read(Row.printable(row.text(What.PHASE)));
+    } catch (Unreadable e) {
+      problems.addAll(List.of(at.error(row.text(What.PHASE), e)));
+      return Optional.empty();
+    }
+  }
+
+  private Hours hours(String text) throws Unreadable {
+    if (isDash(text)) {
+      return Hours.ZERO;
+    }
+    Hours hours = HoursCell.read(text, unit());
+    HoursCell.refuseMoreThanADay(hours);
+    return hours;
+  }
+
+  private Money cost(String text) throws Unreadable {
+    return isDash(text) ? Money.ZERO : money.read(text);
+  }
+
+  /** Spreadsheets show nothing as a dash. */
+  private static boolean isDash(String text) {
+    return text.matches("[-–—]");
+  }
+
+  private void withoutDate(Row row) {
+    if (sums.areIn(row)) {
+      remarks.add("passed over row " + row.number() + ", which adds up the rows above it");
+      return;
+    }
+    CellAt at = row.at(dated).orElseThrow();
+    if (RunningSums.isNamed(row, dated)) {
+      // With a row in error the sums cannot agree.
+      if (problems.errors() == 0) {
+        problems.error(
+            at.place(),
+            at
+                + " begins a row of sums that the rows above do not come to; mend a row, or take"
+                + " this one out");
+      }
+      return;
+    }
+    problems.error(at.place(), at + " has no date; write one, or take the row out");
+  }
+
+  private void remarkOfBare() {
+    if (!bare.isEmpty()) {
+      List<String> first = bare.stream().limit(5).map(n -> Integer.toString(n)).toList();
+      remarks.add(
+          "passed over "
+              + Saying.counted(bare.size(), "row", "rows")
+              + " with no hours, cost or note: "
+              + (bare.size() > first.size()
+                  ? String.join(", ", first) + " and " + (bare.size() - first.size()) + " more"
+                  : Saying.list(first)));
+    }
+  }
+
+  private void warnOfLike() {
+    Map<List<Object>, PastSession> seen = new HashMap<>();
+    for (PastSession session : sessions) {
+      PastSession like = seen.putIfAbsent(session.said(), session);
+      if (like != null) {
+        int row = session.at().row();
+        problems.warning(
+            new Place(file, row, 0),
+            "row "
+                + row
+                + " says the same as row "
+                + like.at().row()
+                + "; both are brought, so take one out if it is there twice");
+      }
+    }
+  }
+}

@@ -3,6 +3,7 @@ package ribband.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -183,6 +184,9 @@ final class BringCommand implements Callable<Integer> {
                   + " of "
                   + Saying.counted(bringing.entries().size(), "entry", "entries")
                   + " were written; the same command brings the rest");
+      if (e instanceof FileAlreadyExistsException there) {
+        throw Refusal.surroundings(there.getFile() + " has come there since");
+      }
       throw e;
     }
   }

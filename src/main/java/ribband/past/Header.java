@@ -112,7 +112,8 @@ record Header(
   }
 
   private boolean suffices() {
-    int found = columns.size() + doubts.size();
+    int found =
+        columns.size() + doubts.size() + (headings.stream().anyMatch(Heading::isClock) ? 1 : 0);
     boolean dated =
         columns.containsKey(What.DATE)
             || columns.containsKey(What.ENTRY)
@@ -174,6 +175,7 @@ record Header(
                     + CellAt.letters(fitting.get(0) + 1));
           }
         });
+    checkClock(file, asked, problems);
     Column cost = columns.get(What.COST);
     if (cost != null) {
       try {
@@ -184,6 +186,24 @@ record Header(
             "column " + named(cost.index(), cost.heading()) + " " + e.wrong() + "; " + e.cure());
       }
     }
+  }
+
+  /** Sessions told from when to when would count no hours. */
+  private void checkClock(String file, Asked asked, Problems problems) {
+    if (columns.containsKey(What.HOURS) || asked.columns().containsKey(What.HOURS)) {
+      return;
+    }
+    IntStream.range(0, headings.size())
+        .filter(i -> headings.get(i).isClock())
+        .findFirst()
+        .ifPresent(
+            i ->
+                problems.error(
+                    new Place(file, row, i + 1),
+                    "no column tells the hours, but "
+                        + named(i, headings.get(i))
+                        + " tells a time; reckon the hours in a column of their own, or say"
+                        + " --column hours=none"));
   }
 
   private List<String> names() {

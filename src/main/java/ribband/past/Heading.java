@@ -51,17 +51,11 @@ record Heading(String text, List<String> words, String bracketed) {
           "mean",
           "rate",
           "per",
-          "so",
-          "start",
-          "started",
-          "end",
-          "ended",
-          "begin",
-          "from",
-          "until",
-          "stop",
-          "finish",
-          "break");
+          "so");
+
+  /** Clock times of which the hours would have to be reckoned. */
+  private static final Set<String> CLOCK =
+      Set.of("start", "started", "end", "ended", "begin", "began", "until", "stop", "finish");
 
   private static final Set<String> MINUTES = Set.of("min", "mins", "minutes", "minute");
 
@@ -71,13 +65,13 @@ record Heading(String text, List<String> words, String bracketed) {
 
   static Heading of(String cell) {
     String text = cell.strip();
-    String plain = Normalizer.normalize(text, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    String plain = Normalizer.normalize(text, Normalizer.Form.NFC);
     Matcher brackets = BRACKETS.matcher(plain);
     String inside = "";
     if (brackets.find()) {
       inside = brackets.group(1) == null ? brackets.group(2) : brackets.group(1).strip();
     }
-    String bare = BRACKETS.matcher(plain).replaceAll(" ");
+    String bare = BRACKETS.matcher(plain).replaceAll(" ").toLowerCase(Locale.ROOT);
     List<String> words = new ArrayList<>(Arrays.asList(APART.split(bare)));
     words.removeIf(String::isEmpty);
     return new Heading(text, words, inside);
@@ -97,7 +91,7 @@ record Heading(String text, List<String> words, String bracketed) {
 
   /** What its last telling word names: work hours are hours. */
   private Optional<What> within() {
-    if (words.stream().anyMatch(OTHER::contains)) {
+    if (isClock() || words.stream().anyMatch(OTHER::contains)) {
       return Optional.empty();
     }
     Optional<What> named = Optional.empty();
@@ -115,14 +109,19 @@ record Heading(String text, List<String> words, String bracketed) {
     return named;
   }
 
+  boolean isClock() {
+    return words.stream().anyMatch(CLOCK::contains);
+  }
+
   Unit unit() {
-    return MINUTES.contains(bracketed) || words.stream().anyMatch(MINUTES::contains)
+    return MINUTES.contains(bracketed.toLowerCase(Locale.ROOT))
+            || words.stream().anyMatch(MINUTES::contains)
         ? Unit.MINUTES
         : Unit.HOURS;
   }
 
   /** Refuses a heading that names another currency than the journal's. */
   void refuseOtherCurrency(MoneyCell money) throws Unreadable {
-    money.refuseOther(bracketed.toUpperCase(Locale.ROOT));
+    money.refuseOther(bracketed);
   }
 }

@@ -152,6 +152,9 @@ public final class PastReader {
   }
 
   private void read(Row row) {
+    if (refuseBeyondHeader(row)) {
+      return;
+    }
     if (row.isBlank()) {
       bare.add(row.number());
       return;
@@ -178,6 +181,23 @@ public final class PastReader {
       Optional<String> name = entry.map(EntryCell::name);
       add(row, new PastSession(at, date.get(), name, phase, hours, cost, note));
     }
+  }
+
+  /** Words behind a comma that should have stood in quotes would be lost. */
+  private boolean refuseBeyondHeader(Row row) {
+    int width = header.headings().size();
+    for (int i = width; i < row.cells().size() && header.row() > 0; i++) {
+      if (!row.cells().get(i).isBlank()) {
+        Unreadable why =
+            new Unreadable(
+                "stands behind the last heading",
+                "put quotes round a cell that holds a separator, or give the column a heading");
+        CellAt at = new CellAt(file, row.number(), i + 1, "");
+        problems.addAll(List.of(at.error(row.cells().get(i).strip(), why)));
+        return true;
+      }
+    }
+    return false;
   }
 
   private void add(Row row, PastSession session) {

@@ -69,11 +69,12 @@ final class PhaseNames {
       return id;
     }
     if (listed) {
+      String meant = OneLine.quote(text.strip() + "=" + ids.get(0));
       throw new Unreadable(
           "is not among the phases of project.yaml",
-          Nearest.hint(text, names, "")
-              + " Or say what it is with --phase "
-              + OneLine.quote(text.strip() + "=" + ids.get(0)));
+          Nearest.to(text, names)
+              .map(near -> "did you mean " + OneLine.quote(near) + "? Else say --phase " + meant)
+              .orElseGet(() -> Nearest.hint(text, ids, "") + "; or say --phase " + meant));
     }
     if (!FREE.matcher(text.strip()).matches()) {
       throw new Unreadable(

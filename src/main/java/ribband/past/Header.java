@@ -167,7 +167,7 @@ record Header(
             problems.error(
                 new Place(file, row, fitting.get(0) + 1),
                 Saying.list(fitting.stream().map(i -> named(i, headings.get(i))).toList())
-                    + " may all be the "
+                    + " may each be the "
                     + what.word()
                     + "; say which with --column "
                     + what.word()

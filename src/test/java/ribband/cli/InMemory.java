@@ -33,6 +33,7 @@ public final class InMemory {
 
   /** The commands that add files, which may lie in the journal's folder. */
   private static final Set<String> ADDING = Set.of("lay", "tonight", "papers");
+  private static final Set<String> ADDING = Set.of("lay", "papers", "bring");
 
   private final Path folder;
   private Map<String, String> environment = Map.of();

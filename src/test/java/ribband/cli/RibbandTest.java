@@ -260,6 +260,7 @@ class RibbandTest {
     for (String name :
         List.of(
             "lay", "tonight", "check", "tally", "publish", "stock", "joints", "ahead", "mix",
+            "lay", "bring", "check", "tally", "publish", "stock", "joints", "ahead", "mix",
             "boards", "papers")) {
       assertTrue(run.err().contains("\n  " + name + " "), name);
     }
@@ -270,6 +271,7 @@ class RibbandTest {
     for (String name :
         List.of(
             "lay", "tonight", "check", "tally", "publish", "stock", "joints", "ahead", "mix",
+            "lay", "bring", "check", "tally", "publish", "stock", "joints", "ahead", "mix",
             "boards", "papers")) {
       Run run = here().run(name, "--help");
       assertEquals(0, run.code());

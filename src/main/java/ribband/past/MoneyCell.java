@@ -22,6 +22,8 @@ final class MoneyCell {
   private static final Pattern FIGURES = Pattern.compile("[0-9]+(?:[.,][0-9]+)*");
   private static final Pattern NAMED =
       Pattern.compile("^(\\p{Sc}|[A-Za-z]{3})|(\\p{Sc}|[A-Za-z]{3})$");
+  private static final Pattern POINTED = Pattern.compile("[0-9]{1,2}\\.[0-9]{1,4}");
+  private static final Pattern COMMAED = Pattern.compile("[0-9]{1,2},[0-9]{1,4}");
   private static final int GROUP = 3;
 
   /** Whose sign it is, where it is not the journal's; a dollar sign is one of many dollars. */
@@ -51,8 +53,8 @@ final class MoneyCell {
       comma |= mark.filter(c -> c == ',').isPresent();
     }
     for (String text : hours) {
-      point |= text.matches("[0-9]{1,2}\\.[0-9]{1,4}");
-      comma |= text.matches("[0-9]{1,2},[0-9]{1,4}");
+      point |= POINTED.matcher(text).matches();
+      comma |= COMMAED.matcher(text).matches();
     }
     return new MoneyCell(
         currency, point == comma ? Optional.empty() : Optional.of(point ? '.' : ','));

@@ -15,6 +15,8 @@ record Row(String file, int number, Map<What, Column> columns, List<String> cell
   /** The mark that keeps a spreadsheet from taking words for a formula; see the tally's CSV. */
   private static final Pattern GUARDED = Pattern.compile("'[=+\\-@\\t\\r].*", Pattern.DOTALL);
 
+  private static final Pattern LINE_END = Pattern.compile("\r\n?|[\u0085\u2028\u2029]");
+
   private static final Pattern CONTROL =
       Pattern.compile("[\\x00-\\x08\\x0B-\\x1F\\x7F-\\x9F\\uFFFE\\uFFFF]");
 
@@ -27,7 +29,7 @@ record Row(String file, int number, Map<What, Column> columns, List<String> cell
   String text(What what) {
     Column column = columns.get(what);
     String cell = column == null || column.index() >= cells.size() ? "" : cells.get(column.index());
-    String plain = cell.replaceAll("\r\n?|[\u0085\u2028\u2029]", "\n").strip();
+    String plain = LINE_END.matcher(cell).replaceAll("\n").strip();
     return GUARDED.matcher(plain).matches() ? plain.substring(1) : plain;
   }
 

@@ -1,12 +1,14 @@
 package ribband.past;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -93,14 +95,15 @@ class SheetTest {
 
   @Test
   void aSheetHasAtMostFiftyThousandRows() {
-    String row = "2026-03-14,1\n";
-    assertEquals(
-        SheetRows.MOST_ROWS - 1,
-        SHEETS.read("date,hours\n" + row.repeat(SheetRows.MOST_ROWS - 1)).sessions().size());
+    Problems problems = new Problems();
+    String rows = "a\n".repeat(SheetRows.MOST_ROWS);
+    assertTrue(SheetRows.of("past.csv", rows, Asked.NOTHING, problems).isPresent());
+    assertEquals(List.of(), problems.sorted());
+    assertTrue(SheetRows.of("past.csv", rows + "b", Asked.NOTHING, problems).isEmpty());
     assertEquals(
         "past.csv: error: the sheet has more than 50,000 rows; split it, and bring the parts one by"
             + " one",
-        SHEETS.outcome("date,hours\n" + row.repeat(SheetRows.MOST_ROWS)));
+        problems.sorted().get(0).toString());
   }
 
   @Test
@@ -400,6 +403,76 @@ class SheetTest {
     assertEquals(
         "2026-03-14 | - | - | 0 | 0.00 | a\nb\n\nc\nd",
         SHEETS.outcome("date,note\n2026-03-14,\" a\r\nb\r\rc\u2028d \"\n"));
+  }
+
+  @Test
+  void twelveMayBeADayOrAMonth() {
+    for (String date : List.of("12/5/2026", "5/12/2026")) {
+      assertEquals(
+          "past.csv:2:1: error: A2 (date) \""
+              + date
+              + "\" may have the day or the month first; say which with --dates day-first or"
+              + " --dates month-first",
+          SHEETS.outcome("date,hours\n" + date + ",1\n"));
+    }
+    assertEquals(
+        1,
+        SHEETS
+            .read("date,hours\n14/3/2026,1\n3/14/2026,1\n13/12/2026,1\n12/13/2026,1\n")
+            .problems()
+            .size());
+  }
+
+  @Test
+  void aRowThatIsTooLongIsToldOnceAndOnlyBelowAHeader() {
+    assertEquals(1, SHEETS.read("date,hours\nsoon,x,y\n").problems().size());
+    assertEquals(
+        "2026-03-14 | - | - | 1 | 0.00 | \n2026-03-15 | - | - | 2 | 0.00 | ",
+        SHEETS.outcome(
+            "2026-03-14,1\n2026-03-15,2,swept\n",
+            Sheets.asked(Map.of(What.DATE, "A", What.HOURS, "B"))));
+  }
+
+  @Test
+  void aPhaseForRowsWithoutOneIsToldAtTheirDate() {
+    Asked asked = new Asked(Map.of(), Map.of("", "hull"), Optional.empty());
+    assertEquals(
+        "past.csv:2:1: error: A2 (date) \"\" is not among the phases of project.yaml; there are"
+            + " lofting, planking, side-decks; or say --phase \"hull=lofting\"",
+        SHEETS.outcome("date,hours\n2026-03-14,1\n", asked));
+  }
+
+  @Test
+  void emptyRowsAndHeadingsAreNothing() {
+    Past past = SHEETS.read("date,,hours\n\n2026-03-14,,1\n,,\n\n2026-03-15,,1\n");
+    assertEquals(
+        List.of("took column A \"date\" for the date and C \"hours\" for the hours"),
+        past.remarks());
+    assertEquals(
+        List.of(3, 6), past.sessions().stream().map(session -> session.at().row()).toList());
+    assertEquals(
+        "past.csv:1: error: --column note=z names no column; there are date, hours",
+        SHEETS.outcome("date,,hours\n2026-03-14,,1\n", Sheets.asked(Map.of(What.NOTE, "z"))));
+  }
+
+  @Test
+  void aColumnIsTakenForOneThing() {
+    assertEquals(
+        "2026-03-14 | - | - | 0 | 0.00 | 2",
+        SHEETS.outcome("date,hours\n2026-03-14,2\n", Sheets.asked(Map.of(What.NOTE, "B"))));
+    assertTrue(
+        SHEETS.outcome("date\n2026-03-14\n").startsWith("past.csv: error: no row names a column"));
+  }
+
+  @Test
+  void thousandsMarksTellTheDecimalMarkToo() {
+    assertEquals(
+        "2026-03-14 | - | - | 0 | 1234567.00 | \n2026-03-15 | - | - | 0 | 1234.00 | ",
+        SHEETS.outcome("date;cost\n2026-03-14;1,234,567\n2026-03-15;1,234\n"));
+    assertEquals(
+        "past.csv:2:2: error: B2 (cost) \"123,456\" may be 123456 or 123.456; write it without a"
+            + " thousands mark, as 123456.00",
+        SHEETS.outcome("date;cost\n2026-03-14;123,456\n"));
   }
 
   @Test

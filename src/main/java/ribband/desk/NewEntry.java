@@ -40,26 +40,22 @@ public record NewEntry(String folder, String stem) {
    * @param words what follows the date, in any letters; may be empty
    */
   public static NewEntry free(Journal journal, LocalDate day, String words) {
-    String folder = folder(journal, day);
-    String slug = slug(words);
-    String wished = slug.isEmpty() ? day.toString() : day + "-" + slug;
+    NewEntry wished = wished(journal, day, words);
     Set<String> taken = new HashSet<>();
     journal.folder().all().forEach(file -> taken.add(Name.plain(nameOf(file))));
     journal.entries().forEach(entry -> taken.add(Name.plain(entry.address() + ENDING)));
     return Stream.iterate(1, n -> n + 1)
-        .map(n -> new NewEntry(folder, n == 1 ? wished : wished + "-" + n))
+        .map(n -> n == 1 ? wished : new NewEntry(wished.folder, wished.stem + "-" + n))
         .filter(entry -> !taken.contains(Name.plain(entry.stem() + ENDING)))
         .filter(entry -> !entry.isInTheWay(journal))
-    NewEntry wished = wished(journal, day, words);
-    List<String> taken =
-        journal.folder().all().stream()
-            .map(file -> file.substring(file.lastIndexOf('/') + 1))
-            .map(Name::plain)
-            .toList();
-        .map(n -> n == 1 ? wished : new NewEntry(wished.folder, wished.stem + "-" + n))
-        .filter(entry -> !entry.isTaken(journal.folder().root(), taken))
         .findFirst()
         .orElseThrow();
+  }
+
+  /** Its name where no other file is in the way. */
+  static NewEntry wished(Journal journal, LocalDate day, String words) {
+    String slug = slug(words);
+    return new NewEntry(folder(journal, day), slug.isEmpty() ? day.toString() : day + "-" + slug);
   }
 
   private boolean isInTheWay(Journal journal) {
@@ -81,13 +77,6 @@ public record NewEntry(String folder, String stem) {
 
   private static String nameOf(String file) {
     return file.substring(file.lastIndexOf('/') + 1);
-  /** Its name where no other file is in the way. */
-  static NewEntry wished(Journal journal, LocalDate day, String words) {
-    String slug = slug(words);
-    return new NewEntry(folder(journal, day), slug.isEmpty() ? day.toString() : day + "-" + slug);
-  private boolean isTaken(Path root, List<String> names) {
-    return names.contains(Name.plain(stem + ENDING))
-        || Files.exists(file(root), LinkOption.NOFOLLOW_LINKS);
   }
 
   /** Where the latest entry lies, its year and month made this day's; else a folder of the year. */

@@ -43,8 +43,10 @@ record Said(List<String> hours, List<String> cost, Map<String, String> pieces, L
   static Said of(Spoken spoken, Project project, Optional<String> phase) {
     SaidPieces pieces = SaidPieces.of(spoken.pieces());
     List<String> text = new ArrayList<>();
-    pieces.lost().forEach(words -> text.add(PlainWords.of(words)));
-    spoken.loose().stream().map(Loose::words).forEach(words -> text.add(PlainWords.of(words)));
+    pieces.lost().forEach(words -> text.add(PlainWords.markdown(Yaml.line(words))));
+    spoken.loose().stream()
+        .map(Loose::words)
+        .forEach(words -> text.add(PlainWords.markdown(Yaml.line(words))));
     return new Said(
         hours(spoken.worked(), phase), cost(spoken.spent(), project), pieces.byKind(), text);
   }

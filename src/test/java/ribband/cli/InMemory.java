@@ -32,8 +32,7 @@ public final class InMemory {
       Clock.fixed(Instant.parse("2026-06-01T20:00:00Z"), ZoneId.of("America/Chicago"));
 
   /** The commands that add files, which may lie in the journal's folder. */
-  private static final Set<String> ADDING = Set.of("lay", "tonight", "papers");
-  private static final Set<String> ADDING = Set.of("lay", "papers", "bring");
+  private static final Set<String> ADDING = Set.of("lay", "tonight", "bring", "papers");
 
   private final Path folder;
   private Map<String, String> environment = Map.of();

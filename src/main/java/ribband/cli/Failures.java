@@ -23,36 +23,58 @@ final class Failures {
     this.version = version;
   }
 
+  /**
+   * How an early end is told.
+   *
+   * @param exitCode the {@link ExitCode}
+   * @param lines none where all has been told before
+   */
+  record Told(int exitCode, List<String> lines) {
+    Told {
+      lines = lines.stream().map(OneLine::of).toList();
+    }
+  }
+
   /** Tells what happened; the exit code of it. */
   int tell(Throwable failure, List<String> arguments) {
+    Told told = told(failure, arguments);
+    tell(told);
+    return told.exitCode();
+  }
+
+  /** Prints what is to be told. */
+  void tell(Told told) {
+    told.lines().forEach(line -> around.err().println("ribband: " + line));
+  }
+
+  /** What is to be told; of a defect a report is written. */
+  Told told(Throwable failure, List<String> arguments) {
     if (failure instanceof Refusal refusal) {
-      refusal.lines().forEach(this::line);
-      return refusal.exitCode();
+      return new Told(refusal.exitCode(), refusal.lines());
     }
     for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
       if (cause instanceof IOException io) {
-        line(sentence(io));
-        return ExitCode.SURROUNDINGS;
+        return surroundings(sentence(io));
       }
       if (cause instanceof InvalidPathException name) {
-        line(unsayable(name.getInput()));
-        return ExitCode.SURROUNDINGS;
+        return surroundings(unsayable(name.getInput()));
       }
       if (cause instanceof OutOfMemoryError) {
-        line("Java has too little memory; give it more with RIBBAND_HEAP=2g or java -Xmx2g");
-        return ExitCode.SURROUNDINGS;
+        return surroundings(
+            "Java has too little memory; give it more with RIBBAND_HEAP=2g or java -Xmx2g");
       }
     }
-    line(
-        "this is a defect of ribband, not of your journal ("
-            + failure.getClass().getSimpleName()
-            + "); "
-            + report(failure, arguments));
-    return ExitCode.DEFECT;
+    return new Told(
+        ExitCode.DEFECT,
+        List.of(
+            "this is a defect of ribband, not of your journal ("
+                + failure.getClass().getSimpleName()
+                + "); "
+                + report(failure, arguments)));
   }
 
-  private void line(String sentence) {
-    around.err().println("ribband: " + OneLine.of(sentence));
+  private static Told surroundings(String line) {
+    return new Told(ExitCode.SURROUNDINGS, List.of(line));
   }
 
   /** What to say where this machine's encoding has no letters for a file's name. */

@@ -66,6 +66,7 @@ final class Ribband {
     commands.put("bring", () -> new BringCommand(around));
     commands.put("check", () -> new CheckCommand(around));
     commands.put("publish", () -> new PublishCommand(around, version()));
+    commands.put("watch", () -> new WatchCommand(around, version()));
     commands.put("tally", () -> new TallyCommand(around));
     commands.put("joints", () -> new JointsCommand(around));
     commands.put("stock", () -> new StockCommand(around));

@@ -37,7 +37,7 @@ import ribband.stock.Stock;
  */
 public final class Site {
   /** Styles and fonts, copied as they are. */
-  private static final List<String> ASSETS =
+  public static final List<String> ASSETS =
       List.of(
           "assets/fonts.css",
           "assets/ribband.css",

@@ -26,7 +26,7 @@ class FlowTest {
       List.of(
           "problem", "measure", "shop", "memory", "journal", "prose", "photo", "album", "ledger",
           "pieces", "joints", "stock", "plan", "nights", "jobs", "ahead", "chart", "site",
-          "telling", "press", "spoken", "card", "past", "desk", "cli");
+          "telling", "press", "spoken", "card", "past", "desk", "preview", "cli");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
@@ -102,7 +102,7 @@ class FlowTest {
     onlyUser("javax.imageio..", "ribband.photo");
     onlyUser("io.pebbletemplates..", "ribband.site");
     onlyUser("picocli..", "ribband.cli");
-    onlyUser("org.apache.commons.csv..", "ribband.ledger", "ribband.past");
+          );
     onlyUser("org.apache.commons.text..", "ribband.problem");
     onlyUser("biweekly..", "ribband.joints");
   }

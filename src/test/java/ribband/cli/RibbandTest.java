@@ -261,6 +261,8 @@ class RibbandTest {
         List.of(
             "lay", "tonight", "bring", "check", "tally", "publish", "stock", "joints", "ahead",
             "mix", "boards", "papers")) {
+            "lay", "check", "tally", "publish", "watch", "stock", "joints", "ahead", "mix",
+            "boards", "papers")) {
       assertTrue(run.err().contains("\n  " + name + " "), name);
     }
   }
@@ -271,6 +273,8 @@ class RibbandTest {
         List.of(
             "lay", "tonight", "bring", "check", "tally", "publish", "stock", "joints", "ahead",
             "mix", "boards", "papers")) {
+            "lay", "check", "tally", "publish", "watch", "stock", "joints", "ahead", "mix",
+            "boards", "papers")) {
       Run run = here().run(name, "--help");
       assertEquals(0, run.code());
       assertTrue(run.out().contains("\nType     ribband " + name + " "), run.out());

@@ -6,9 +6,11 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import ribband.journal.JournalFolder;
 import ribband.memory.TreeState;
 import ribband.preview.Lookout;
@@ -37,6 +39,10 @@ final class Watching implements Lookout.Work {
   /** What the terminal and the pages were told last. */
   private List<Trouble> told = List.of();
 
+  /** The state that the last look found, and the folders that it saw. */
+  private String seen = "";
+
+  private Set<Path> folders = Set.of();
   private boolean isUnderWay;
   private String siteFiles = "";
 
@@ -69,11 +75,30 @@ final class Watching implements Lookout.Work {
   @Override
   public String look() {
     try {
-      return found.list(around).files().state();
+      JournalFolder files = found.list(around).files();
+      String state = files.state();
+      if (!state.equals(seen)) {
+        folders = foldersOf(files);
+        seen = state;
+      }
+      return state;
     } catch (IOException | RuntimeException e) {
       // The publish will meet the same, and tells it.
       return e.toString();
     }
+  }
+
+  private static Set<Path> foldersOf(JournalFolder files) {
+    Set<Path> folders = new HashSet<>(Set.of(files.root()));
+    for (String file : files.all()) {
+      folders.add(files.path(file).getParent());
+    }
+    return folders;
+  }
+
+  @Override
+  public Set<Path> folders() {
+    return folders;
   }
 
   @Override

@@ -1,20 +1,23 @@
 package ribband.preview;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 /**
  * Says when to publish: looks at the journal again and again, so that it finds every change on
- * every disk, those on the net too, however an editor writes and whatever is made or removed.
+ * every disk, those on the net too, however an editor writes and whatever is made or removed. Where
+ * the system tells that something stirs, it looks at once.
  */
 public final class Lookout {
   private final Work work;
   private final Pace pace;
   private final Clock clock;
-  private final CountDownLatch stopped = new CountDownLatch(1);
+  private final Bell bell;
   private final CountDownLatch ended = new CountDownLatch(1);
 
   /** Whether the last publish is to be tried again. */
@@ -24,6 +27,9 @@ public final class Lookout {
   public interface Work {
     /** How the journal stands, in one short text; what keeps one from looking is a text too. */
     String look();
+
+    /** The folders that the last look saw files in. */
+    Set<Path> folders();
 
     /** Whether the site is as the last publish left it. */
     boolean stands();
@@ -59,15 +65,16 @@ public final class Lookout {
       Duration again) {
     static final Pace USUAL =
         new Pace(
-            Duration.ofMillis(250),
-            10,
+            Duration.ofMillis(400),
+            20,
             Duration.ofSeconds(10),
             Duration.ofMillis(80),
             6,
             Duration.ofSeconds(1));
   }
 
-  Lookout(Work work, Pace pace, Clock clock) {
+  Lookout(Work work, Bell bell, Pace pace, Clock clock) {
+    this.bell = bell;
     this.work = work;
     this.pace = pace;
     this.clock = clock;
@@ -77,19 +84,19 @@ public final class Lookout {
    * @param clock measures how long a look takes
    */
   public Lookout(Work work, Clock clock) {
-    this(work, Pace.USUAL, clock);
+    this(work, Bell.ofThisMachine(), Pace.USUAL, clock);
   }
 
   /** Publishes, then at each change, until it is stopped. */
   public void run() throws InterruptedException {
-    try {
+    try (bell) {
       String published = work.look();
       Duration rest = publish();
-      while (!stopped.await(rest.toNanos(), TimeUnit.NANOSECONDS)) {
+      while (!rests(rest)) {
         Instant began = clock.instant();
         String seen = work.look();
         rest = after(Duration.between(began, clock.instant()));
-        if (!seen.equals(published) || !work.stands() || again) {
+        if (again || !seen.equals(published) || !work.stands()) {
           published = settled(seen);
           rest = publish();
         }
@@ -99,8 +106,14 @@ public final class Lookout {
     }
   }
 
+  /** Whether it was stopped meanwhile. */
+  private boolean rests(Duration rest) throws InterruptedException {
+    return again ? bell.restInAnyCase(rest) : bell.rest(rest);
+  }
+
   private Duration publish() throws InterruptedException {
     again = work.publish() == Outcome.TRY_AGAIN;
+    bell.listenTo(work.folders());
     return again ? pace.again() : pace.rest();
   }
 
@@ -116,7 +129,7 @@ public final class Lookout {
   private String settled(String first) throws InterruptedException {
     String seen = first;
     for (int looks = 1; looks < pace.settlingLooks(); looks++) {
-      if (stopped.await(pace.settling().toNanos(), TimeUnit.NANOSECONDS)) {
+      if (bell.restInAnyCase(pace.settling())) {
         break;
       }
       String before = seen;
@@ -130,7 +143,7 @@ public final class Lookout {
 
   /** Ends {@link #run} after the publish that may be under way, and waits for that. */
   public void stop(Duration atMost) throws InterruptedException {
-    stopped.countDown();
+    bell.close();
     ended.await(atMost.toNanos(), TimeUnit.NANOSECONDS);
   }
 }

@@ -11,7 +11,8 @@
   // Pages of the preview's own have a place for what is told.
   const here = document.querySelector('.told-here');
   const box = here ?? document.createElement('div');
-  let mark = '';
+  // None that is told, so that the first answer tells how things are.
+  let mark = 'new';
   let gone = 0;
 
   const folds = () => [...document.querySelectorAll('details')];

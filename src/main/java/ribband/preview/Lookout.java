@@ -117,7 +117,7 @@ public final class Lookout {
     return again ? pace.again() : pace.rest();
   }
 
-  private Duration after(Duration look) {
+  Duration after(Duration look) {
     Duration rest = look.multipliedBy(pace.restPerLook());
     if (rest.compareTo(pace.rest()) < 0) {
       return pace.rest();

@@ -57,16 +57,23 @@ final class WatchCommand implements Callable<Integer> {
     }
     OpenJournal.Found found =
         OpenJournal.find(around, journal.folder(), Optional.ofNullable(output));
-    String name = found.root().toRealPath().getFileName().toString();
-    String release = version.substring(0, version.indexOf(','));
-    try (Preview preview = Preview.open(found.output(), port, name, release)) {
-      around.out().println(preview.address());
-      around.out().flush();
-      watch(new Watching(around, version, options, found, preview));
+    try {
+      serve(found);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
     return ExitCode.DONE;
+  }
+
+  private void serve(OpenJournal.Found found) throws IOException, InterruptedException {
+    String name = found.root().toRealPath().getFileName().toString();
+    String release = version.substring(0, version.indexOf(','));
+    Preview preview = Preview.open(found.output(), port, name, release);
+    try (preview) {
+      around.out().println(preview.address());
+      around.out().flush();
+      watch(new Watching(around, version, options, found, preview));
+    }
   }
 
   private void watch(Watching watching) throws InterruptedException {

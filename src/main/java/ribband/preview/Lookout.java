@@ -141,9 +141,13 @@ public final class Lookout {
     return seen;
   }
 
-  /** Ends {@link #run} after the publish that may be under way, and waits for that. */
-  public void stop(Duration atMost) throws InterruptedException {
+  /**
+   * Ends {@link #run} after the publish that may be under way, and waits for that.
+   *
+   * @return whether it has ended
+   */
+  public boolean stop(Duration atMost) throws InterruptedException {
     bell.close();
-    ended.await(atMost.toNanos(), TimeUnit.NANOSECONDS);
+    return ended.await(atMost.toNanos(), TimeUnit.NANOSECONDS);
   }
 }

@@ -225,7 +225,7 @@ class LookoutTest {
     Lookout lookout = new Lookout(slow, STILL);
     CompletableFuture<Void> run = running(lookout);
     begun.join();
-    lookout.stop(Duration.ofMillis(30));
+    assertFalse(lookout.stop(Duration.ofMillis(30)));
     assertFalse(run.isDone());
     CompletableFuture<Void> stop =
         CompletableFuture.runAsync(() -> quietly(() -> lookout.stop(NEVER)));
@@ -245,7 +245,7 @@ class LookoutTest {
         };
     Lookout lookout = new Lookout(script, STILL);
     assertThrows(IllegalStateException.class, lookout::run);
-    lookout.stop(NEVER);
+    assertTrue(lookout.stop(NEVER));
   }
 
   private interface Step {

@@ -53,8 +53,8 @@ final class PreviewPages {
           !Trouble.holdUp(all)
               ? ""
               : edition.isPublished()
-                  ? "The pages stay as they were until it is mended."
-                  : "The site comes here as soon as it is mended.",
+                  ? "The pages stay as they were until all is mended."
+                  : "The site comes here as soon as all is mended.",
           all.subList(0, listed),
           all.size() - listed);
     }

@@ -113,7 +113,7 @@ class WatchInBrowserTest {
       spoil();
 
       tabs.see("entry", WRONG);
-      tabs.see("entry", "The pages stay as they were until it is mended.");
+      tabs.see("entry", "The pages stay as they were until all is mended.");
       assertEquals(before, tabs.place("entry"), "the old page is still there");
       tabs.press("entry", "Escape");
       tabs.miss("entry", WRONG);

@@ -215,7 +215,7 @@ class AnswersTest {
             + "<li><span class=\"told-place\">a.md:3:8</span> <span"
             + " class=\"told-kind\">error</span> is &lt;b&gt;; not</li>\n"
             + "</ul>\n"
-            + "<p class=\"told-below\">The pages stay as they were until it is mended.</p>\n"
+            + "<p class=\"told-below\">The pages stay as they were until all is mended.</p>\n"
             + "</div>\n",
         text(news("old", told)));
     Answer nothing = news(told.site() + "." + told.mark(), told);
@@ -256,7 +256,7 @@ class AnswersTest {
       assertEquals(503, answer.status(), path);
       assertTrue(text(answer).contains("Nothing is published yet"), path);
       assertTrue(text(answer).contains("is wrong"), path);
-      assertTrue(text(answer).contains("as soon as it is mended"), path);
+      assertTrue(text(answer).contains("as soon as all is mended"), path);
       assertTrue(text(answer).contains("preview.js?none\""), path);
       assertTrue(
           text(answer).contains(">boat</a>") && text(answer).contains("ribband 1.2.3"), path);

@@ -102,7 +102,7 @@ class FlowTest {
     onlyUser("javax.imageio..", "ribband.photo");
     onlyUser("io.pebbletemplates..", "ribband.site");
     onlyUser("picocli..", "ribband.cli");
-          );
+    onlyUser("org.apache.commons.csv..", "ribband.ledger", "ribband.past");
     onlyUser("org.apache.commons.text..", "ribband.problem");
     onlyUser("biweekly..", "ribband.joints");
   }

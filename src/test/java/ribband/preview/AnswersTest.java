@@ -17,6 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import ribband.problem.Place;
+import ribband.problem.Problem;
 
 /** What a browser is answered, and that nothing outside the site ever is. */
 class AnswersTest {
@@ -67,6 +69,7 @@ class AnswersTest {
     "/,text/html; charset=utf-8",
     "/index.html,text/html; charset=utf-8",
     "/%69ndex.html,text/html; charset=utf-8",
+    "/index.htm%6C,text/html; charset=utf-8",
     "/first.html,text/html; charset=utf-8",
     "/entries/b%C3%A4r%20&%20co.html,text/html; charset=utf-8",
     "/months.csv,text/csv; charset=utf-8",
@@ -117,6 +120,7 @@ class AnswersTest {
         "/%ff",
         "/%e4",
         "/bär.html",
+        "/\u0080",
         "/index.html/",
         "/index.html/x",
         "/out.html",
@@ -197,6 +201,22 @@ class AnswersTest {
     assertEquals("No head.", text(get("/bare.html")));
     assertArrayEquals(Files.readAllBytes(site.resolve("months.csv")), get("/months.csv").content());
     assertEquals(PAGE, Files.readString(site.resolve("index.html")));
+  }
+
+  @Test
+  void onlyPagesGetTheScript() throws IOException {
+    Files.writeString(site.resolve("page.txt"), PAGE);
+    assertEquals(PAGE, text(get("/page.txt")));
+    Files.writeString(site.resolve("begins.html"), "</head>");
+    assertTrue(text(get("/begins.html")).endsWith(" defer></script>\n</head>"));
+  }
+
+  @Test
+  void aProblemIsToldWithItsPlace() {
+    assertEquals(
+        new Trouble("warning", "a.md:3", "is odd; mend it"),
+        Trouble.of(Problem.warning(new Place("a.md", 3, 0), "is odd; mend it")));
+    assertEquals("error", Trouble.of(Problem.error(Place.of("a.md"), "is wrong")).kind());
   }
 
   @Test

@@ -142,7 +142,7 @@ class CardTest {
   void whatTellsNoTimeGoesByTheFilesOwnWhereThatIsBeforeTheWindow() throws IOException {
     put("IMG_1.HEIC", "0000001866747970686569630000000068656963");
     put("MVI_2.MP4", "00000018667479706d703432000000006d703432");
-    Camera.shoot(card.resolve("IMG_3.JPG"), 16, 12, 1, null);
+    shoot("IMG_3.JPG", "0000:00:00 00:00:00");
     put("notes.txt", "616263");
     FileTime last = FileTime.from(Instant.parse("2026-03-13T08:59:59Z"));
     FileTime first = FileTime.from(Instant.parse("2026-03-13T09:00:00Z"));

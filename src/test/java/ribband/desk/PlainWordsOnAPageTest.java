@@ -127,11 +127,6 @@ class PlainWordsOnAPageTest {
   }
 
   @Test
-  void whatCannotBeSeenIsASpace() {
-    assertEquals("a b c", PlainWords.markdown(" a\nb\u0007c\u2028"));
-  }
-
-  @Test
   void anyMixOfMarksIsShownAsItWasSaid() {
     String[] parts = {
       "a", "B2", " ", " ", "*", "_", "`", "[", "]", "(", ")", "<", ">", "&", ";", "amp", "#", "-",

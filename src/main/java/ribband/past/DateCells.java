@@ -17,7 +17,8 @@ final class DateCells {
   private static final Pattern WEEKDAY =
       Pattern.compile("(?i)(?:mon|tue|tues|wed|thu|thur|thurs|fri|sat|sun)[a-z]*[.,]* +");
   private static final Pattern CLOCK =
-      Pattern.compile("[T ]+[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.0+)?)?(?: ?[AaPp][Mm])?Z?$");
+      Pattern.compile(
+          "[T ]{1,9}[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.0{1,9})?)?(?: ?[AaPp][Mm])?Z?$");
   private static final Pattern YEAR_FIRST =
       Pattern.compile(
           "([0-9]{4})([-/.])([0-9]{1,2})\\2([0-9]{1,2})\\.?|([0-9]{4})([0-9]{2})([0-9]{2})");
@@ -32,7 +33,7 @@ final class DateCells {
   private static final Pattern SHORT_YEAR =
       Pattern.compile(
           "(?i)[0-9]{1,2}([-/.])[0-9]{1,2}\\1[0-9]{2}|[0-9]{1,2}[ -/]*[a-z]{3,9}[., -/]*'?[0-9]{2}");
-  private static final Pattern DAY_NUMBER = Pattern.compile("[0-9]{5}(?:[.,][0-9]+)?");
+  private static final Pattern DAY_NUMBER = Pattern.compile("[0-9]{5}(?:[.,][0-9]{1,18})?");
 
   private static final List<String> MONTHS =
       List.of(

@@ -15,7 +15,7 @@ record EntryCell(LocalDate date, String name) {
   private static final Pattern NAME =
       Pattern.compile(
           "([0-9]{4}-[0-9]{2}-[0-9]{2})"
-              + "(?:-[\\p{L}\\p{M}\\p{N}~](?:[\\p{L}\\p{M}\\p{N}._~-]*[\\p{L}\\p{M}\\p{N}~])?)?");
+              + "(?:-[\\p{L}\\p{M}\\p{N}~](?:[\\p{L}\\p{M}\\p{N}._~-]{0,200}[\\p{L}\\p{M}\\p{N}~])?)?");
 
   /** The name; empty where its date could be two days, which has been told. */
   static Optional<EntryCell> read(String text, DateCells dates) throws Unreadable {

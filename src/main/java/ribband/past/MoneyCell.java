@@ -18,8 +18,8 @@ import ribband.measure.Unreadable;
 final class MoneyCell {
   private static final String SPACES = " '’\u00a0\u202f\u2009";
   private static final Pattern GROUPED =
-      Pattern.compile("[0-9]{1,3}(?:[" + SPACES + "][0-9]{3})+(?:[.,][0-9]+)?");
-  private static final Pattern FIGURES = Pattern.compile("[0-9]+(?:[.,][0-9]+)*");
+      Pattern.compile("[0-9]{1,3}(?:[" + SPACES + "][0-9]{3}){1,6}(?:[.,][0-9]{1,9})?");
+  private static final Pattern FIGURES = Pattern.compile("[0-9]{1,18}(?:[.,][0-9]{1,18}){0,9}");
   private static final Pattern NAMED =
       Pattern.compile("^(\\p{Sc}|[A-Za-z]{3})|(\\p{Sc}|[A-Za-z]{3})$");
   private static final Pattern POINTED = Pattern.compile("[0-9]{1,2}\\.[0-9]{1,4}");

@@ -76,7 +76,7 @@ public record Tonight(
    * @throws IOException where the disk fails, with a message that names what it failed on
    */
   public Written write() throws IOException {
-    return new Written(put(entry -> List.of()), List.of(), List.of());
+    return put(entry -> List.of());
   }
 
   /**
@@ -94,16 +94,10 @@ public record Tonight(
     NewEntry entry = free();
     Picked picked =
         Card.pick(card, window(), zone, journal.folder(), output, Set.copyOf(names(entry)));
-    List<String> photos = new ArrayList<>();
-    Path file =
-        put(
-            free -> {
-              photos.clear();
-              photos.addAll(OwnPictures.bring(picked.pictures(), journal, free));
-              return photos;
-            });
-    return new Written(
-        file, photos, picked.leftOut().stream().filter(left -> !isIn(entry, left)).toList());
+    Written written = put(free -> OwnPictures.bring(picked.pictures(), journal, free));
+    List<LeftOut> leftOut = new ArrayList<>(picked.leftOut());
+    leftOut.removeIf(left -> isIn(entry, left));
+    return new Written(written.file(), written.photos(), leftOut);
   }
 
   private Set<String> names(NewEntry entry) {
@@ -124,12 +118,13 @@ public record Tonight(
     List<String> of(NewEntry entry) throws IOException;
   }
 
-  private Path put(Photos photos) throws IOException {
+  private Written put(Photos photos) throws IOException {
     while (true) {
       NewEntry entry = free();
-      String text = draft(photos.of(entry)).text();
+      List<String> shown = photos.of(entry);
       try {
-        return entry.write(journal.folder().root(), text);
+        Path file = entry.write(journal.folder().root(), draft(shown).text());
+        return new Written(file, shown, List.of());
       } catch (FileAlreadyExistsException e) {
         // Somebody was faster: the name is taken now, and the next one is tried.
         continue;

@@ -102,6 +102,12 @@ class SaidTest {
   }
 
   @Test
+  void minutesHaveTwoFigures() throws Exception {
+    assertEquals(List.of("hours: 0:09"), worked("planking", "0:09").said("planking").hours());
+    assertEquals(List.of("hours: 0:10"), worked("planking", "0:01").said("planking").hours());
+  }
+
+  @Test
   void hoursWithoutAPhaseAreUnsorted() throws Exception {
     worked(null, "2");
     assertEquals(List.of("hours: 2:00"), said(null).hours());

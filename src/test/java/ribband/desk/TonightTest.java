@@ -154,7 +154,39 @@ class TonightTest {
         List.of("2026-03-14-b.md", "2026-03-14-plank-10.md"), tonight(null, null).before());
   }
 
-  /** A held job says so. */
+  @Test
+  void whatAJobWaitsForIsNamed() throws IOException {
+    aWorkingJournal();
+    desk.entry(
+        "2026-03-14-c.md",
+        "phase: planking",
+        "hours: 1",
+        "todo:",
+        "  - {id: prime, after: [plug-holes, planking, spars]}");
+    assertTrue(
+        write()
+            .contains(
+                "#   - prime                    # prime; waits for plug-holes, Planking and"
+                    + " Spars\n"));
+  }
+
+  @Test
+  void asManyAsAreListedAreAll() throws IOException {
+    desk.entry(
+        "2026-03-10-a.md",
+        "phase: planking",
+        "hours: 2",
+        "todo:",
+        IntStream.rangeClosed(10, 21)
+            .mapToObj(n -> "  - {id: j" + n + "}")
+            .collect(Collectors.joining("\n")),
+        "joints: [{name: " + "n".repeat(103) + "}]");
+    String text = write();
+    assertTrue(text.contains("#   - j21 "), text);
+    assertFalse(text.contains("more:"), text);
+    assertTrue(text.contains("\n# unknown how far: " + "n".repeat(103) + "\n"), text);
+  }
+
   @Test
   void aJobThatWaitsForClampsSaysSo() throws IOException {
     aWorkingJournal();

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -14,8 +12,8 @@ import java.util.stream.Stream;
  * backslash, no dollar sign.
  */
 final class EditorWords {
-  private static final Pattern WORD = Pattern.compile("(?:[^\\s'\"]|'[^']*('|$)|\"[^\"]*(\"|$))+");
-  private static final Pattern QUOTED = Pattern.compile("'([^']*)(?:'|$)|\"([^\"]*)(?:\"|$)");
+  /** No quote is open. */
+  private static final char NONE = 0;
 
   private EditorWords() {}
 
@@ -29,16 +27,21 @@ final class EditorWords {
 
   private static List<String> words(String line) {
     List<String> words = new ArrayList<>();
-    Matcher word = WORD.matcher(line);
-    while (word.find()) {
-      words.add(
-          QUOTED
-              .matcher(word.group())
-              .replaceAll(
-                  quoted ->
-                      Matcher.quoteReplacement(
-                          Optional.ofNullable(quoted.group(1)).orElse(quoted.group(2)))));
+    StringBuilder word = new StringBuilder();
+    char quote = NONE;
+    for (char letter : line.toCharArray()) {
+      if (letter == quote) {
+        quote = NONE;
+      } else if (quote == NONE && (letter == '\'' || letter == '"')) {
+        quote = letter;
+      } else if (quote == NONE && Character.isWhitespace(letter)) {
+        words.add(word.toString());
+        word.setLength(0);
+      } else {
+        word.append(letter);
+      }
     }
+    words.add(word.toString());
     words.removeIf(String::isEmpty);
     return words;
   }

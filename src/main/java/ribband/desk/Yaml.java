@@ -26,7 +26,7 @@ final class Yaml {
   /** One line of words, quoted where they would not be read as words. */
   static String text(String words) {
     String line = line(words);
-    boolean plain = PLAIN.matcher(line).matches() && !SPECIAL.matcher(line).matches();
-    return plain ? line : "'" + line.replace("'", "''") + "'";
+    String quoted = "'" + line.replace("'", "''") + "'";
+    return PLAIN.matcher(line).matches() && !SPECIAL.matcher(line).matches() ? line : quoted;
   }
 }

@@ -22,11 +22,19 @@ import ribband.problem.Problems;
 /** Reads a whole journal from its folder; the only class here that opens its files. */
 public final class JournalReader {
   private static final int FENCE_BYTES = 256;
+
+  /** spec: entries of one day stand in the order of their paths; endings come last in it. */
   private static final Comparator<EntryRead> ORDER =
       Comparator.comparing((EntryRead read) -> read.entry().date())
+          .thenComparing(read -> withoutEnding(read.entry().file()))
           .thenComparing(read -> read.entry().file());
 
   private JournalReader() {}
+
+  /** So that the second entry of a night, named -2, does not come before the first. */
+  private static String withoutEnding(String file) {
+    return file.substring(0, file.lastIndexOf('.'));
+  }
 
   /**
    * What came out of reading.

@@ -8,7 +8,7 @@ import ribband.problem.OneLine;
 
 /** Says why a part was not understood, where its readers had nothing to say. */
 final class Why {
-  private static final Pattern FIGURE = Pattern.compile("[0-9]+(?:[.,][0-9]+)?");
+  private static final Pattern FIGURE = Pattern.compile("[0-9]{1,40}(?:[.,][0-9]{1,40})?");
 
   /** Longer parts are remarks. */
   private static final int LONGEST_SLIP = 6;

@@ -50,6 +50,22 @@ class JournalFilesTest {
     return JournalFiles.read(root).journal().entries().stream().map(Entry::file).toList();
   }
 
+  /** The second entry of a night is named -2, and a hyphen sorts before a point. */
+  @Test
+  void entriesOfOneDayStandInTheOrderOfTheirNamesWithoutEndings() throws IOException {
+    for (String file : List.of("14-a-2.md", "14-a.markdown", "14-a-10.md", "14.md", "13-b.md")) {
+      write("2026/2026-03-" + file, "---\nhours: 1\nphase: planking\n---\n");
+    }
+    assertEquals(
+        List.of(
+            "2026/2026-03-13-b.md",
+            "2026/2026-03-14.md",
+            "2026/2026-03-14-a.markdown",
+            "2026/2026-03-14-a-10.md",
+            "2026/2026-03-14-a-2.md"),
+        entries());
+  }
+
   @Test
   void theIssuesExampleIsToldWordForWord() throws IOException {
     write(

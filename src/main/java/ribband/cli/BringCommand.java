@@ -131,6 +131,9 @@ final class BringCommand implements Callable<Integer> {
       shown.print(BringSheet.of(read, bringing.before(), bringing.brought()), around.out());
     }
     text.tellFiles(bringing);
+    if (write) {
+      Bringing.clear(read);
+    }
     if (bringing.entries().isEmpty()) {
       return ExitCode.DONE;
     }

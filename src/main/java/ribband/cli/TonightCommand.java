@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,6 +93,11 @@ final class TonightCommand implements Callable<Integer> {
     Tonight tonight = new Tonight(before.journal(), night, now(), named, spoken);
     Written written = write(tonight, before.output());
     around.out().println(OneLine.of(shown(before, written.file())));
+    // Before what is told on the other stream, which ends with what matters before bed.
+    around.out().flush();
+    if (isNightBefore()) {
+      tell(List.of("before 4 in the morning: this is the night of " + Saying.day(night)));
+    }
     tellBefore(tonight.before());
     spoken.ifPresent(said -> tellSaid(SpokenWords.told(said, before.journal().project())));
     if (photos != null) {
@@ -118,13 +122,14 @@ final class TonightCommand implements Callable<Integer> {
     if (given.isPresent()) {
       return given.get();
     }
-    LocalDateTime clock = LocalDateTime.now(around.clock());
-    if (clock.toLocalTime().isBefore(NIGHT_ENDS)) {
-      LocalDate yesterday = clock.toLocalDate().minusDays(1);
-      tell(List.of("before 4 in the morning: this is the night of " + Saying.day(yesterday)));
-      return yesterday;
-    }
-    return clock.toLocalDate();
+    LocalDate today = LocalDate.now(around.clock());
+    return isNightBefore() ? today.minusDays(1) : today;
+  }
+
+  private boolean isNightBefore() {
+    return date == null
+        && options.givenToday().isEmpty()
+        && LocalTime.now(around.clock()).isBefore(NIGHT_ENDS);
   }
 
   private Optional<String> named() {

@@ -9,6 +9,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import ribband.journal.Entry;
 import ribband.journal.Journal;
@@ -21,6 +23,7 @@ import ribband.measure.Name;
 import ribband.measure.Unreadable;
 import ribband.past.Past;
 import ribband.past.PastSession;
+import ribband.press.LoneFile;
 import ribband.problem.Problems;
 import ribband.prose.Body;
 import ribband.prose.Prose;
@@ -51,6 +54,21 @@ public record Bringing(List<BroughtEntry> entries, int already, Sums before, Sum
 
   public Sums after() {
     return before.plus(brought);
+  }
+
+  /**
+   * Removes what a run that was killed left waiting beside a journal's entries.
+   *
+   * @throws IOException where the disk fails
+   */
+  public static void clear(Journal journal) throws IOException {
+    Set<Path> folders = new TreeSet<>();
+    for (Entry entry : journal.entries()) {
+      folders.add(journal.folder().path(entry.file()).getParent());
+    }
+    for (Path folder : folders) {
+      LoneFile.clear(folder);
+    }
   }
 
   /**

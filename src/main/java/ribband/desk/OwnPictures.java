@@ -43,6 +43,7 @@ final class OwnPictures {
       throws IOException {
     List<Shown> all = found(journal, entry);
     Path folder = journal.folder().path(entry.pictures());
+    LoneFile.clear(folder);
     if (!pictures.isEmpty()) {
       LoneFile.makeFolder(folder);
     }

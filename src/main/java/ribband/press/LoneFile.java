@@ -3,6 +3,7 @@ package ribband.press;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
@@ -66,6 +67,17 @@ public final class LoneFile {
    */
   public static void makeFolder(Path folder) throws IOException {
     new RealDisk().makeFolder(folder);
+  }
+
+  /**
+   * Removes what killed runs left waiting in a folder; where there is no such folder, nothing.
+   *
+   * @throws IOException where the disk fails, with a message that names what it failed on
+   */
+  public static void clear(Path folder) throws IOException {
+    if (Files.isDirectory(folder)) {
+      Waiting.clear(folder, new RealDisk());
+    }
   }
 
   private interface Content {

@@ -137,6 +137,15 @@ class LoneFileTest {
   }
 
   @Test
+  void whatAKilledRunLeftIsClearedWhereNothingIsWritten() throws IOException {
+    Files.writeString(folder.resolve(OF_A_KILLED_RUN), "half");
+    old();
+    LoneFile.clear(folder);
+    LoneFile.clear(folder.resolve("none"));
+    assertEquals("{clamps.ics=the old one}", there().toString());
+  }
+
+  @Test
   void aFolderThatIsNotThereIsTold() {
     Path file = folder.resolve("none/clamps.ics");
     assertEquals(

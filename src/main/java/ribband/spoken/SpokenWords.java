@@ -2,14 +2,20 @@ package ribband.spoken;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import ribband.journal.Project;
 import ribband.measure.Currency;
+import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Saying;
 import ribband.problem.OneLine;
 
 /** Says what was understood of a line, one line a thing, and then what was not. */
 public final class SpokenWords {
+  /** Decimals that could be minutes, and are no quarters. */
+  private static final Pattern HUNDREDTHS = Pattern.compile("([0-9]+)\\.((?!25)[0-5][0-9])");
+
   private SpokenWords() {}
 
   /**
@@ -31,7 +37,26 @@ public final class SpokenWords {
   }
 
   private static String worked(Worked worked) {
-    return worked.phase().map(id -> id + " ").orElse("") + Saying.hours(worked.hours()) + " h";
+    String hours = Saying.hours(worked.hours()) + " h" + ifMinutesWereMeant(worked.hours());
+    return worked.phase().map(id -> id + " ").orElse("") + hours;
+  }
+
+  /** Whoever writes 2.45 may mean 2:45, and hears which it is. */
+  private static String ifMinutesWereMeant(Hours hours) {
+    Matcher hundredths = HUNDREDTHS.matcher(hours.decimal());
+    return hundredths.matches()
+        ? " ("
+            + hundredths.group()
+            + " in decimals; "
+            + hundredths.group(1)
+            + " h "
+            + hundredths.group(2)
+            + " is "
+            + hundredths.group(1)
+            + ":"
+            + hundredths.group(2)
+            + ")"
+        : "";
   }
 
   private static String spent(Spent spent, Currency currency) {

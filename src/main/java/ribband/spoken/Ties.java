@@ -14,6 +14,9 @@ final class Ties {
   private static final String TIED =
       "hangs together with words that are not known; put a comma between the two";
 
+  private static final String REST =
+      "goes on with hours behind words that are not known, so they are not counted; write 2:45";
+
   private Ties() {}
 
   static List<Found> loosen(List<Found> heard) {
@@ -34,9 +37,10 @@ final class Ties {
         loosened.set(i - 1, left.unclear(twoPhases(left, right)));
         loosened.set(i, right.tied());
       } else if (right.isLoose() && !left.isLoose() && !standsBefore(left, right.part())) {
-        loosened.set(i - 1, tied(left, right));
-      } else if (left.isLoose() && !right.isLoose() && !standsBehind(right)) {
-        loosened.set(i, tied(right, left));
+        loosened.set(i - 1, right.why().isPresent() ? left.tied() : left.unclear(TIED));
+      } else if (left.isLoose() && !right.isLoose() && !standsBehind(left.part(), right)) {
+        String why = isRestOf(left.part(), right.part()) ? REST : TIED;
+        loosened.set(i, left.why().isPresent() ? right.tied() : right.unclear(why));
       }
     }
     return loosened;
@@ -48,10 +52,6 @@ final class Ties {
         && remark.heard().isEmpty()
         && remark.part().size() == 1
         && remark.part().get(0).plain().matches(".*(?:ed|cut)");
-  }
-
-  private static Found tied(Found taken, Found loose) {
-    return loose.why().isPresent() ? taken.tied() : taken.unclear(TIED);
   }
 
   /** {@code planking and fairing 2:45}. */
@@ -87,10 +87,19 @@ final class Ties {
         || word.isIn(SmallWords.MINUTE);
   }
 
-  private static boolean standsBehind(Found taken) {
+  private static boolean standsBehind(Part loose, Found taken) {
     return taken
         .work()
-        .map(w -> w.phase().isPresent() && w.time().isPresent())
+        .map(w -> w.phase().isPresent() && w.time().isPresent() && !isRestOf(loose, taken.part()))
         .orElse(taken.heard().filter(Heard.Cost.class::isInstance).isPresent());
+  }
+
+  /** {@code about two and a half hours}: the half is no time of its own. */
+  private static boolean isRestOf(Part loose, Part taken) {
+    Lexeme last = loose.get(loose.size() - 1);
+    int first = taken.is(0, SmallWords.ARTICLES) ? 1 : 0;
+    return first < taken.size()
+        && goesOn(taken.get(first))
+        && (last.whole().isPresent() || last.isIn(SmallWords.HOUR));
   }
 }

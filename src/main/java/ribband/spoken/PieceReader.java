@@ -1,10 +1,10 @@
 package ribband.spoken;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import ribband.journal.PieceKind;
 import ribband.measure.Name;
 import ribband.measure.Unreadable;
@@ -171,7 +171,8 @@ final class PieceReader {
 
   private List<Piece> pieces() throws Unreadable {
     List<Integer> which = numbers.all();
-    checkNumbers(which);
+    PieceLimits limits = new PieceLimits(kind);
+    limits.checkNumbers(which);
     boolean several = part.get(kindAt).name().form() == Named.Form.SEVERAL;
     if (which.size() == 1 && several && !numbers.isMarked()) {
       throw new Unreadable(
@@ -184,18 +185,19 @@ final class PieceReader {
     if (count.isEmpty() && which.isEmpty() && several) {
       throw new Unreadable("does not say how many", "write 2 " + kind.name());
     }
-    List<Optional<String>> on = onSides(which);
+    List<String> on = onSides(which);
     int number = which.isEmpty() ? count.orElse(1) : which.size();
-    checkCount(number, on);
+    limits.checkCount(number, on.size());
     int sign = back ? -1 : 1;
-    return on.stream()
+    return (on.isEmpty() ? Stream.of(Optional.<String>empty()) : on.stream().map(Optional::of))
         .map(
             side ->
                 new Piece(kind, side, which.stream().map(n -> sign * n).toList(), sign * number))
         .toList();
   }
 
-  private List<Optional<String>> onSides(List<Integer> which) throws Unreadable {
+  /** Empty where none is named. */
+  private List<String> onSides(List<Integer> which) throws Unreadable {
     if (each && kind.sides().isEmpty()) {
       throw new Unreadable(kind.name() + " have no sides in project.yaml", "write how many in all");
     }
@@ -214,38 +216,6 @@ final class PieceReader {
               + " "
               + sides.get(1));
     }
-    List<String> named = each ? kind.sides() : sides;
-    return named.isEmpty()
-        ? List.of(Optional.empty())
-        : named.stream().distinct().map(Optional::of).toList();
-  }
-
-  private void checkNumbers(List<Integer> which) throws Unreadable {
-    if (new HashSet<>(which).size() < which.size()) {
-      throw new Unreadable("names a number twice", "keep one");
-    }
-    if (which.stream().anyMatch(number -> number > kind.total() || number < 1)) {
-      throw thereAre(kind.total(), kind.name());
-    }
-  }
-
-  /** The sides share the total; where it does not divide one may have one more. */
-  private void checkCount(int number, List<Optional<String>> on) throws Unreadable {
-    if (number == 0) {
-      throw new Unreadable("counts nothing", "leave it out");
-    }
-    if (number * on.size() > kind.total()) {
-      throw thereAre(kind.total(), kind.name());
-    }
-    if (on.get(0).isPresent()) {
-      int most = -Math.floorDiv(-kind.total(), kind.sides().size());
-      if (number > most) {
-        throw thereAre(most, kind.name() + " on a side");
-      }
-    }
-  }
-
-  private static Unreadable thereAre(int most, String what) {
-    return new Unreadable("there are " + most + " " + what, "look at the figure again");
+    return each ? kind.sides() : sides.stream().distinct().toList();
   }
 }

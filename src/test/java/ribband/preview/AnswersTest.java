@@ -37,6 +37,7 @@ class AnswersTest {
     site = Files.createDirectories(folder.resolve("boat/site/entries")).getParent();
     Files.writeString(site.resolve("index.html"), PAGE);
     Files.writeString(site.resolve("entries/bär & co.html"), PAGE);
+    Files.writeString(site.resolve("À.html"), PAGE);
     Files.writeString(site.resolve("months.csv"), "month\n");
     Files.writeString(site.resolve("bare.html"), "No head.");
     Files.writeString(site.resolve("site-files.txt"), "list");
@@ -72,6 +73,7 @@ class AnswersTest {
     "/index.htm%6C,text/html; charset=utf-8",
     "/first.html,text/html; charset=utf-8",
     "/entries/b%C3%A4r%20&%20co.html,text/html; charset=utf-8",
+    "/%C3%80.html,text/html; charset=utf-8",
     "/months.csv,text/csv; charset=utf-8",
     "/site-files.txt,text/plain; charset=utf-8",
     "/assets/ribband.css,text/css; charset=utf-8",
@@ -120,6 +122,7 @@ class AnswersTest {
         "/%ff",
         "/%e4",
         "/bär.html",
+        "/%C3\u0080.html",
         "/\u0080",
         "/index.html/",
         "/index.html/x",

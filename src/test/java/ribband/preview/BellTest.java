@@ -1,10 +1,13 @@
 package ribband.preview;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.WatchService;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
@@ -49,6 +52,35 @@ class BellTest {
       bell.listenTo(Set.of(later));
       Files.writeString(later.resolve("a.md"), "a");
       assertFalse(bell.rest(HOUR));
+    }
+  }
+
+  @Test
+  void aFolderThatIsMadeAnewIsListenedToAnew() throws Exception {
+    try (Bell bell = Bell.ofThisMachine()) {
+      Path anew = Files.createDirectory(folder.resolve("anew"));
+      bell.listenTo(Set.of(anew));
+      Files.delete(anew);
+      assertFalse(bell.rest(HOUR));
+      Files.createDirectory(anew);
+      bell.listenTo(Set.of(anew));
+      Files.writeString(anew.resolve("a.md"), "a");
+      assertFalse(bell.rest(HOUR));
+    }
+  }
+
+  /** What stirs is told in its order, so the first that is heard is of the folder that counts. */
+  @Test
+  void aFolderThatCountsNoMoreIsNotHeard() throws Exception {
+    Path before = Files.createDirectory(folder.resolve("before"));
+    Path now = Files.createDirectory(folder.resolve("now"));
+    WatchService service = FileSystems.getDefault().newWatchService();
+    try (Bell bell = new Bell(Optional.of(service))) {
+      bell.listenTo(Set.of(before));
+      bell.listenTo(Set.of(now));
+      Files.writeString(before.resolve("a.md"), "a");
+      Files.writeString(now.resolve("a.md"), "a");
+      assertEquals(now, service.take().watchable());
     }
   }
 

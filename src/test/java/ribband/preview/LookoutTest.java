@@ -115,6 +115,18 @@ class LookoutTest {
     assertEquals("a publish a a publish a a publish a", script.run());
   }
 
+  /** Else this would take an hour. */
+  @Test
+  void eachOutcomeHasARestOfItsOwn() throws InterruptedException {
+    Script settled = new Script("a", "b", "c");
+    new Lookout(settled, settled.bell, pace(INSTANT, NEVER), STILL).run();
+    assertEquals(List.of("a", "publish", "b", "c", "publish"), settled.done);
+    Script again = new Script("a", "b", "c");
+    again.outcomes.addAll(List.of(Outcome.TRY_AGAIN, Outcome.TRY_AGAIN));
+    new Lookout(again, again.bell, pace(NEVER, INSTANT), STILL).run();
+    assertEquals(List.of("a", "publish", "b", "c", "publish"), again.done);
+  }
+
   @Test
   void aSlowLookIsRestedFrom() {
     Script script = new Script();

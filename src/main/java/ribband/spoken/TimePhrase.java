@@ -27,6 +27,9 @@ record TimePhrase(Hours hours, int end, Form form) {
   private static final Pattern FRACTION =
       Pattern.compile("[0-9]{1,4}/[0-9]{1,4}|[0-9]{0,4}[¼½¾⅓⅔⅛⅜⅝⅞]");
 
+  /** Minutes of one digit, as a clock has them. */
+  private static final Pattern PADDED = Pattern.compile("0[0-9]");
+
   /** A number of hours or minutes, before its unit is known. */
   private record Value(String written, int end, boolean inWords) {}
 
@@ -114,7 +117,9 @@ record TimePhrase(Hours hours, int end, Form form) {
     boolean comma = part.isMark(end, Mark.COMMA);
     boolean and = part.isMark(end, Mark.AND);
     int at = comma || and ? end + 1 : end;
-    Optional<Integer> minutes = part.whole(at);
+    boolean padded = at < part.size() && PADDED.matcher(part.get(at).plain()).matches();
+    Optional<Integer> minutes =
+        padded ? Optional.of(Integer.parseInt(part.get(at).plain())) : part.whole(at);
     if (minutes.isPresent() && part.is(at + 1, SmallWords.MINUTE)) {
       return new TimePhrase(hours.plus(minutes(minutes.get())), at + 2, Form.CERTAIN);
     }
@@ -125,7 +130,7 @@ record TimePhrase(Hours hours, int end, Form form) {
       return new TimePhrase(hours.plus(Hours.read(fraction.get().written())), behind, Form.CERTAIN);
     }
     if (minutes.isPresent() && !comma) {
-      if (minutes.get() < 10) {
+      if (minutes.get() < 10 && !padded) {
         throw new Unreadable(
             "has one digit of minutes",
             "write 0" + minutes.get() + " or " + minutes.get() + " min");

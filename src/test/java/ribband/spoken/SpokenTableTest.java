@@ -14,16 +14,27 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Each row of the tables of {@code docs/spoken.md} is a line, and gives what its cells say. */
+/** Each row of the tables is a line, and gives what its cells say. */
 class SpokenTableTest {
   private static final String HEADER = "| said | hours | money | pieces | into the text |";
+
+  private static final Path CORNERS = Path.of("src/test/resources/ribband/spoken/corners.md");
 
   @TempDir Path folder;
 
   @TestFactory
-  Stream<DynamicTest> everyLineGivesItsCells() throws IOException {
+  Stream<DynamicTest> everyLineOfTheDocumentGivesItsCells() throws IOException {
+    return everyLineOf(Boat.DOCUMENT);
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyCornerGivesItsCells() throws IOException {
+    return everyLineOf(CORNERS);
+  }
+
+  private Stream<DynamicTest> everyLineOf(Path document) throws IOException {
     Boat boat = Boat.ofDocument(folder);
-    List<List<String>> rows = rows(Files.readString(Boat.DOCUMENT, StandardCharsets.UTF_8));
+    List<List<String>> rows = rows(Files.readString(document, StandardCharsets.UTF_8));
     assertTrue(rows.size() >= 40, () -> "only " + rows.size() + " rows");
     assertEquals(
         rows.size(),

@@ -81,4 +81,10 @@ class NumberWordsTest {
     assertEquals(one, Plural.singular(one));
     assertEquals(several, Plural.of(one));
   }
+
+  @ParameterizedTest
+  @CsvSource({"pies, pie", "as, as", "glass, glass"})
+  void shortNamesAreTakenAsTheyLook(String name, String one) {
+    assertEquals(one, Plural.singular(name));
+  }
 }

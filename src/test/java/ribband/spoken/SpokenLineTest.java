@@ -6,11 +6,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.journal.Phase;
 import ribband.measure.Hours;
 import ribband.measure.Money;
+import ribband.measure.Saying;
 
 class SpokenLineTest {
   private static final String NAMES =
@@ -82,7 +84,8 @@ class SpokenLineTest {
     Boat bare = Boat.of(folder, "name: Dunlin\n");
     assertEquals(
         List.of(
-            "into the text: \"planking 2:45\": \"planking\" is not known here, so the hours are not counted"),
+            "into the text: \"planking 2:45\": \"planking\" is not known here, so the hours are not"
+                + " counted"),
         bare.told("planking 2:45"));
     Phase used = new Phase("planking", "Planking", Optional.empty(), Optional.empty());
     assertEquals(
@@ -112,6 +115,28 @@ class SpokenLineTest {
     assertEquals(List.of("¥1,200 for discs"), boat("JPY").told("¥1200 discs"));
     assertEquals(List.of("into the text: \"1200 discs\""), boat("JPY").told("1200 discs"));
     assertEquals(List.of("KWD\u00a01.500 for discs"), boat("KWD").told("1.500 discs"));
+    assertEquals(List.of("into the text: \"1,500 discs\""), boat("KWD").told("1,500 discs"));
+    assertEquals(
+        List.of("into the text: \"KWD 1,500 discs\": has a thousands mark; write 1500"),
+        boat("KWD").told("KWD 1,500 discs"));
+    assertEquals(
+        List.of("into the text: \"¥1,200 discs\": has a thousands mark; write 1200"),
+        boat("JPY").told("¥1,200 discs"));
+  }
+
+  /** A longer one is no list that somebody says. */
+  @Test
+  void aListHasTwentyFiveNumbersAtMost() throws IOException {
+    Boat boat = Boat.of(folder, "pieces: {ribs: {total: 40}}\n");
+    List<String> numbers = IntStream.rangeClosed(1, 25).mapToObj(Integer::toString).toList();
+    String list = String.join(", ", numbers);
+    assertEquals(List.of("ribs " + Saying.list(numbers)), boat.told("ribs " + list));
+    assertEquals(
+        List.of(
+            "ribs " + Saying.list(numbers),
+            "into the text: \"26\": may be hours, money or pieces; write 2.75 h, or say what it was"
+                + " for"),
+        boat.told("ribs " + list + ", 26"));
   }
 
   @Test
@@ -133,7 +158,8 @@ class SpokenLineTest {
     assertEquals(List.of("rails 2 h"), boat.told("rails 2 hours"));
     assertEquals(
         List.of(
-            "into the text: \"rails 2\": may be two things; write hours as 2:45, money with its sign"),
+            "into the text: \"rails 2\": may be two things; write hours as 2:45, money with its"
+                + " sign"),
         boat.told("rails 2"));
     assertEquals(List.of("rail 2"), boat.told("rail 2"));
   }
@@ -169,11 +195,13 @@ class SpokenLineTest {
     assertEquals(List.of("4 ring-frames port"), boat.told("4 ring frames port"));
     assertEquals(
         List.of(
-            "into the text: \"5 ring frames port\": there are 4 ring-frames on a side; look at the figure again"),
+            "into the text: \"5 ring frames port\": there are 4 ring-frames on a side; look at the"
+                + " figure again"),
         boat.told("5 ring frames port"));
     assertEquals(
         List.of(
-            "into the text: \"4 ring frames each side\": there are 7 ring-frames; look at the figure again"),
+            "into the text: \"4 ring frames each side\": there are 7 ring-frames; look at the"
+                + " figure again"),
         boat.told("4 ring frames each side"));
     assertEquals(List.of("7 ring-frames"), boat.told("7 ring frames"));
   }

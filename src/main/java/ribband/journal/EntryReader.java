@@ -213,7 +213,8 @@ final class EntryReader {
       problems.warning(
           place,
           what
-              + " of this entry name no phase and count under unsorted; write phase: "
+              + (anyHours ? " of this entry name" : " of this entry names")
+              + " no phase and count under unsorted; write phase: "
               + example());
     }
   }

@@ -48,7 +48,7 @@ class RibbandTest {
             0,
             """
             month,sessions,hours,cost,hours_to_date,cost_to_date,rank_by_hours
-            2026-06,1,0.25,0.00,0.25,0.00,1
+            2026-06,0,0,0.00,0,0.00,1
             """,
             ""),
         here().run("tally", "yard/my boat", "--format", "csv"));

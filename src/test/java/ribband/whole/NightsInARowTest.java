@@ -78,16 +78,16 @@ class NightsInARowTest {
     assertEquals(
         """
         entry,sessions,hours,cost,hours_to_date,cost_to_date
-        2026-03-13-first-night,1,0.25,0.00,0.25,0.00
-        2026-03-14-planking,1,2.75,23.70,3,23.70
-        2026-03-15-planking,1,1.5,12.50,4.5,36.20
-        2026-03-16-stem-in,1,3,0.00,7.5,36.20
+        2026-03-13-first-night,0,0,0.00,0,0.00
+        2026-03-14-planking,1,2.75,23.70,2.75,23.70
+        2026-03-15-planking,1,1.5,12.50,4.25,36.20
+        2026-03-16-stem-in,1,3,0.00,7.25,36.20
         """,
         at("2026-03-16T23:01", "tally", "--by", "entry", "--format", "csv").out());
     assertEquals(
         """
         phase,sessions,hours,cost,hours_planned,cost_planned
-        lofting,1,0.25,0.00,,
+        lofting,0,0,0.00,,
         backbone,1,3,0.00,,
         planking,2,4.25,36.20,,
         inside,0,0,0.00,,

@@ -2,102 +2,86 @@ package ribband.past;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import ribband.measure.Dates;
+import java.util.function.Predicate;
 import ribband.measure.Unreadable;
 import ribband.problem.OneLine;
 import ribband.problem.Problems;
 
-/** Reads the dates of one column: whether the day or the month comes first is one for all. */
+/**
+ * Reads the dates of one column: which of the day, the month and the year comes first is one for
+ * all.
+ */
 final class DateCells {
-  private static final Pattern WEEKDAY =
-      Pattern.compile("(?i)(?:mon|tue|tues|wed|thu|thur|thurs|fri|sat|sun)[a-z]*[.,]* +");
-  private static final Pattern CLOCK =
-      Pattern.compile(
-          "[T ]{1,9}[0-9]{1,2}:[0-9]{2}(?::[0-9]{2}(?:\\.0{1,9})?)?(?: ?[AaPp][Mm])?Z?$");
-  private static final Pattern YEAR_FIRST =
-      Pattern.compile(
-          "([0-9]{4})([-/.])([0-9]{1,2})\\2([0-9]{1,2})\\.?|([0-9]{4})([0-9]{2})([0-9]{2})");
-  private static final Pattern DOTTED =
-      Pattern.compile("([0-9]{1,2})\\. ?([0-9]{1,2})\\. ?([0-9]{4})");
-  private static final Pattern FIGURES =
-      Pattern.compile("([0-9]{1,2})([-/])([0-9]{1,2})\\2([0-9]{4})");
-  private static final Pattern DAY_MONTH =
-      Pattern.compile("([0-9]{1,2})(?:st|nd|rd|th)?[., /-]*([A-Za-z]{3,9})[., /-]*([0-9]{4})");
-  private static final Pattern MONTH_DAY =
-      Pattern.compile("([A-Za-z]{3,9})[. -]*([0-9]{1,2})(?:st|nd|rd|th)?[, -]+([0-9]{4})");
-  private static final Pattern SHORT_YEAR =
-      Pattern.compile(
-          "(?i)[0-9]{1,2}([-/.])[0-9]{1,2}\\1[0-9]{2}|[0-9]{1,2}[ -/]*[a-z]{3,9}[., -/]*'?[0-9]{2}");
-  private static final Pattern DAY_NUMBER = Pattern.compile("[0-9]{5}(?:[.,][0-9]{1,18})?");
-
-  private static final List<String> MONTHS =
-      List.of(
-          "january",
-          "february",
-          "march",
-          "april",
-          "may",
-          "june",
-          "july",
-          "august",
-          "september",
-          "october",
-          "november",
-          "december");
-
   private static final Map<DayOrder, String> FIRST =
       Map.of(DayOrder.DAY_FIRST, "the day first", DayOrder.MONTH_FIRST, "the month first");
 
   private final Optional<DayOrder> order;
+  private final boolean yearIsLast;
+  private final boolean haveShortYears;
 
-  private DateCells(Optional<DayOrder> order) {
+  private DateCells(Optional<DayOrder> order, boolean yearIsLast, boolean haveShortYears) {
     this.order = order;
+    this.yearIsLast = yearIsLast;
+    this.haveShortYears = haveShortYears;
   }
 
   /** A cell and what stands in it. */
   record Written(CellAt at, String text) {}
 
+  private record Dated(Written cell, DateForm form) {}
+
   /**
-   * Finds the order by any figure over 12, and tells where there is none, or both.
+   * Finds the order by any figure over 12, and tells where there is none, or both; so, too, where
+   * years of two figures stand.
    *
-   * @param asked the order, where the builder said it
+   * @param asked the order, where the builder said it; the year is last then
    */
   static DateCells of(List<Written> cells, Optional<DayOrder> asked, Problems problems) {
-    if (asked.isPresent()) {
-      return new DateCells(asked);
+    List<Dated> dates =
+        cells.stream()
+            .flatMap(cell -> DateForm.of(cell.text()).map(form -> new Dated(cell, form)).stream())
+            .toList();
+    boolean yearIsLast =
+        asked.isPresent() || dates.stream().anyMatch(date -> date.form().endsWithYear());
+    boolean haveShortYears = dates.stream().anyMatch(date -> date.form().hasShortYear());
+    long told = problems.errors();
+    Optional<DayOrder> order = asked.isPresent() ? asked : order(dates, problems);
+    if (!yearIsLast && problems.errors() == told) {
+      tellOpen(
+          dates,
+          DateForm::mayBeginWithYear,
+          "may have the year first or last",
+          "say --dates day-first if it is last, or " + DateForm.SHOW,
+          problems);
     }
-    Optional<Written> dayFirst = first(cells, DayOrder.DAY_FIRST);
-    Optional<Written> monthFirst = first(cells, DayOrder.MONTH_FIRST);
-    if (dayFirst.isPresent() && monthFirst.isPresent()) {
-      tellBoth(dayFirst.get(), monthFirst.get(), problems);
-      return new DateCells(Optional.empty());
-    }
-    if (dayFirst.isPresent() || monthFirst.isPresent()) {
-      return new DateCells(
-          Optional.of(dayFirst.isPresent() ? DayOrder.DAY_FIRST : DayOrder.MONTH_FIRST));
-    }
-    List<Written> open = cells.stream().filter(cell -> isOpen(cell.text())).toList();
-    if (!open.isEmpty()) {
-      problems.error(
-          open.get(0).at().place(),
-          open.get(0).at()
-              + " "
-              + OneLine.quote(open.get(0).text())
-              + " may have the day or the month first"
-              + (open.size() > 1 ? ", and " + (open.size() - 1) + " more dates too" : "")
-              + "; say which with --dates day-first or --dates month-first");
-    }
-    return new DateCells(Optional.empty());
+    return new DateCells(order, yearIsLast, haveShortYears);
   }
 
-  private static Optional<Written> first(List<Written> cells, DayOrder order) {
-    return cells.stream()
-        .filter(cell -> evident(cell.text()).filter(order::equals).isPresent())
+  private static Optional<DayOrder> order(List<Dated> dates, Problems problems) {
+    Optional<Written> dayFirst = first(dates, DayOrder.DAY_FIRST);
+    Optional<Written> monthFirst = first(dates, DayOrder.MONTH_FIRST);
+    if (dayFirst.isPresent() && monthFirst.isPresent()) {
+      tellBoth(dayFirst.get(), monthFirst.get(), problems);
+      return Optional.empty();
+    }
+    if (dayFirst.isPresent() || monthFirst.isPresent()) {
+      return Optional.of(dayFirst.isPresent() ? DayOrder.DAY_FIRST : DayOrder.MONTH_FIRST);
+    }
+    tellOpen(
+        dates,
+        DateForm::isOpen,
+        "may have the day or the month first",
+        "say which with --dates day-first or --dates month-first",
+        problems);
+    return Optional.empty();
+  }
+
+  private static Optional<Written> first(List<Dated> dates, DayOrder order) {
+    return dates.stream()
+        .filter(date -> date.form().evident().filter(order::equals).isPresent())
+        .map(Dated::cell)
         .findFirst();
   }
 
@@ -118,119 +102,41 @@ final class DateCells {
             + OneLine.quote(one.text())
             + " has "
             + FIRST.get(inOrder ? DayOrder.DAY_FIRST : DayOrder.MONTH_FIRST)
-            + "; show the column as year-month-day, as 2026-03-14");
+            + "; "
+            + DateForm.SHOW);
   }
 
-  private static Optional<DayOrder> evident(String text) {
-    Matcher figures = FIGURES.matcher(bare(text));
-    if (!figures.matches()) {
-      return Optional.empty();
+  /** Tells once what is open in some of the dates. */
+  private static void tellOpen(
+      List<Dated> dates, Predicate<DateForm> isOpen, String what, String cure, Problems problems) {
+    List<Written> open =
+        dates.stream().filter(date -> isOpen.test(date.form())).map(Dated::cell).toList();
+    if (!open.isEmpty()) {
+      problems.error(
+          open.get(0).at().place(),
+          open.get(0).at()
+              + " "
+              + OneLine.quote(open.get(0).text())
+              + " "
+              + what
+              + (open.size() > 1 ? ", and " + (open.size() - 1) + " more dates too" : "")
+              + "; "
+              + cure);
     }
-    boolean firstOver = Integer.parseInt(figures.group(1)) > 12;
-    boolean secondOver = Integer.parseInt(figures.group(3)) > 12;
-    return firstOver == secondOver
-        ? Optional.empty()
-        : Optional.of(firstOver ? DayOrder.DAY_FIRST : DayOrder.MONTH_FIRST);
   }
 
-  /** Whether a date could be two days. */
-  private static boolean isOpen(String text) {
-    Matcher figures = FIGURES.matcher(bare(text));
-    return figures.matches()
-        && !figures.group(1).equals(figures.group(3))
-        && Integer.parseInt(figures.group(1)) <= 12
-        && Integer.parseInt(figures.group(3)) <= 12;
-  }
-
-  private static String bare(String text) {
-    String day = WEEKDAY.matcher(text.strip()).lookingAt() ? afterWeekday(text.strip()) : text;
-    return CLOCK.matcher(day.strip()).replaceFirst("").strip();
-  }
-
-  private static String afterWeekday(String text) {
-    return WEEKDAY.matcher(text).replaceFirst("");
-  }
-
-  static boolean looksLikeDate(String text) {
-    String day = bare(text);
-    return YEAR_FIRST.matcher(day).lookingAt()
-        || DOTTED.matcher(day).matches()
-        || FIGURES.matcher(day).matches()
-        || DAY_MONTH.matcher(day).matches()
-        || MONTH_DAY.matcher(day).matches();
+  /** Whether some of the years have two figures, and are read as of this century. */
+  boolean haveShortYears() {
+    return haveShortYears;
   }
 
   /** The day a cell tells; empty where that could be two days, which has been told. */
   Optional<LocalDate> read(String text) throws Unreadable {
-    String day = bare(text);
-    Matcher yearFirst = YEAR_FIRST.matcher(day);
-    if (yearFirst.matches()) {
-      return Optional.of(
-          yearFirst.group(1) == null
-              ? day(yearFirst.group(5), yearFirst.group(6), yearFirst.group(7))
-              : day(yearFirst.group(1), yearFirst.group(3), yearFirst.group(4)));
+    Optional<DateForm> form = DateForm.of(text);
+    if (form.isEmpty()) {
+      throw DateForm.refusal(text);
     }
-    Matcher dotted = DOTTED.matcher(day);
-    if (dotted.matches()) {
-      return Optional.of(day(dotted.group(3), dotted.group(2), dotted.group(1)));
-    }
-    Matcher figures = FIGURES.matcher(day);
-    if (figures.matches()) {
-      return inFigures(figures);
-    }
-    Matcher dayMonth = DAY_MONTH.matcher(day);
-    if (dayMonth.matches()) {
-      return Optional.of(day(dayMonth.group(3), month(dayMonth.group(2)), dayMonth.group(1)));
-    }
-    Matcher monthDay = MONTH_DAY.matcher(day);
-    if (monthDay.matches()) {
-      return Optional.of(day(monthDay.group(3), month(monthDay.group(1)), monthDay.group(2)));
-    }
-    throw refusal(day);
-  }
-
-  private Optional<LocalDate> inFigures(Matcher figures) throws Unreadable {
-    String first = figures.group(1);
-    String second = figures.group(3);
-    boolean same = Integer.parseInt(first) == Integer.parseInt(second);
-    if (order.isEmpty() && !same) {
-      if (Integer.parseInt(first) > 12 && Integer.parseInt(second) > 12) {
-        throw new Unreadable("is not in the calendar", "write year-month-day, as 2026-03-14");
-      }
-      return Optional.empty();
-    }
-    boolean monthFirst = order.filter(DayOrder.MONTH_FIRST::equals).isPresent();
-    return Optional.of(
-        monthFirst ? day(figures.group(4), first, second) : day(figures.group(4), second, first));
-  }
-
-  private static LocalDate day(String year, String month, String day) throws Unreadable {
-    return Dates.readDay(year + "-" + twoDigits(month) + "-" + twoDigits(day));
-  }
-
-  private static String twoDigits(String figures) {
-    return figures.length() == 1 ? "0" + figures : figures;
-  }
-
-  private static String month(String name) throws Unreadable {
-    String small = name.toLowerCase(Locale.ROOT);
-    for (int i = 0; i < MONTHS.size(); i++) {
-      if (MONTHS.get(i).startsWith(small) || small.equals("sept") && i == 8) {
-        return Integer.toString(i + 1);
-      }
-    }
-    throw new Unreadable("names no month", "write year-month-day, as 2026-03-14");
-  }
-
-  private static Unreadable refusal(String day) {
-    if (SHORT_YEAR.matcher(day).matches()) {
-      return new Unreadable(
-          "has a year of two figures", "show the column as year-month-day, as 2026-03-14");
-    }
-    if (DAY_NUMBER.matcher(day).matches()) {
-      return new Unreadable(
-          "is a spreadsheet's day number", "show the column as year-month-day, as 2026-03-14");
-    }
-    return new Unreadable("is not a date", "write year-month-day, as 2026-03-14");
+    Optional<LocalDate> day = form.get().day(order);
+    return yearIsLast || !form.get().mayBeginWithYear() ? day : Optional.empty();
   }
 }

@@ -25,7 +25,7 @@ record EntryCell(LocalDate date, String name) {
       return Optional.of(new EntryCell(Dates.readDay(parts.group(1)), name));
     }
     // A name that is a date alone is one that spreadsheets show in their own way.
-    if (DateCells.looksLikeDate(name) && !name.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}.+")) {
+    if (DateForm.begins(name) && !name.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}.+")) {
       return dates.read(name).map(day -> new EntryCell(day, day.toString()));
     }
     throw new Unreadable(

@@ -133,7 +133,7 @@ record Header(
   /** Columns named by letters may stand over no heading at all. */
   private Header ifNoDate(List<List<String>> rows) {
     Column dated = columns.getOrDefault(What.DATE, columns.get(What.ENTRY));
-    boolean isDate = dated != null && DateCells.looksLikeDate(rows.get(row - 1).get(dated.index()));
+    boolean isDate = dated != null && DateForm.begins(rows.get(row - 1).get(dated.index()));
     if (!isDate) {
       return this;
     }

@@ -137,6 +137,9 @@ public final class PastReader {
     if (unit() == Unit.MINUTES) {
       remarks.add("bare numbers of that column for the hours are minutes");
     }
+    if (dates.haveShortYears()) {
+      remarks.add("years of two figures are read as 20..");
+    }
   }
 
   private Past read() {

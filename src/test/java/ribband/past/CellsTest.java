@@ -2,6 +2,7 @@ package ribband.past;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -229,8 +230,24 @@ class CellsTest {
         "2026-13-01 | has no such month; months go from 01 to 12",
         "14 Foo 2026 | names no month; write year-month-day, as 2026-03-14",
         "13/14/2026 | is not in the calendar; write year-month-day, as 2026-03-14",
-        "3/14/26 | has a year of two figures; show the column as year-month-day, as 2026-03-14",
-        "14-Mar-26 | has a year of two figures; show the column as year-month-day, as 2026-03-14",
+        "3/14/26 | 2026-03-14",
+        "3-14-26 | 2026-03-14",
+        "03/14/26 8:15 PM | 2026-03-14",
+        "3/3/26 | 2026-03-03",
+        "4.3.26 | 2026-03-04",
+        "14.3.00 | 2000-03-14",
+        "14/03/00 | 2000-03-14",
+        "14/03/32 | 2032-03-14",
+        "14-Mar-26 | 2026-03-14",
+        "Sat 14 Mar '26 | 2026-03-14",
+        "March 14, 26 | 2026-03-14",
+        "2/29/26 | is not in the calendar; that month ends with 2026-02-28",
+        "32/03/14 | begins with a year of two figures; show the column as year-month-day, as"
+            + " 2026-03-14",
+        "32.03.14 | begins with a year of two figures; show the column as year-month-day, as"
+            + " 2026-03-14",
+        "13/14/26 | is not in the calendar; write year-month-day, as 2026-03-14",
+        "3/14/026 | is not a date; write year-month-day, as 2026-03-14",
         "46095 | is a spreadsheet's day number; show the column as year-month-day, as 2026-03-14",
         "46095.5 | is a spreadsheet's day number; show the column as year-month-day, as 2026-03-14",
         "1826-03-14 | is too long ago; write the year in full, as 2026-03-14",
@@ -280,6 +297,59 @@ class CellsTest {
         "past.csv:3:1: error: A3 (date) \"14/3/2026\" has the day first, but A2 (date) \"3/14/2026\" has the"
             + " month first; show the column as year-month-day, as 2026-03-14",
         sheets.outcome("date,hours\n3/14/2026,1\n14/3/2026,1\n"));
+  }
+
+  private static final String YEAR_IS_OPEN =
+      " may have the year first or last; say --dates day-first if it is last, or show the column as"
+          + " year-month-day, as 2026-03-14";
+
+  /** Nothing in 26/03/14 tells whether 26 is the day or the year. */
+  @Test
+  void aYearOfTwoFiguresIsReadWhereItCanOnlyBeTheLastFigure() {
+    Sheets sheets = Sheets.in("USD");
+    for (String open : List.of("26/03/14", "14/03/26", "14.03.26", "03/03/26", "12/12/31")) {
+      assertEquals(
+          "past.csv:2:1: error: A2 (date) \"" + open + "\"" + YEAR_IS_OPEN,
+          sheets.outcome("date,hours\n" + open + ",1\n"));
+    }
+    assertEquals(
+        "past.csv:2:1: error: A2 (date) \"14/03/26\""
+            + YEAR_IS_OPEN.replace("last;", "last, and 1 more dates too;"),
+        sheets.outcome("date,hours\n14/03/26,1\n15/03/26,1\n"));
+    assertEquals(
+        "past.csv:2:1: error: A2 (date) \"04/03/26\" may have the day or the month first; say which"
+            + " with --dates day-first or --dates month-first",
+        sheets.outcome("date,hours\n04/03/26,1\n"));
+    String first = "2026-03-04 | - | - | 1 | 0.00 | \n2026-03-14 | - | - | 1 | 0.00 | ";
+    assertEquals(first, sheets.outcome("date,hours\n4/3/26,1\n14/03/26,1\n"));
+    assertEquals(first, sheets.outcome("date,hours\n04/03/2026,1\n14/03/26,1\n"));
+    assertEquals(first, sheets.outcome("date,hours\n03/04/26,1\n03/14/26,1\n"));
+    assertEquals(
+        first, sheets.outcome("date,hours\n04/03/26,1\n14/03/26,1\n", order(DayOrder.DAY_FIRST)));
+    assertEquals(
+        "2014-03-26 | - | - | 1 | 0.00 | ",
+        sheets.outcome("date,hours\n26/03/14,1\n", order(DayOrder.DAY_FIRST)));
+    assertEquals(
+        "past.csv:2:1: error: A2 (date) \"26/03/14\" has no such month; months go from 01 to 12",
+        sheets.outcome("date,hours\n26/03/14,1\n", order(DayOrder.MONTH_FIRST)));
+    assertEquals(
+        "past.csv:3:1: error: A3 (date) \"26/03/14\" has the day first, but A2 (date) \"3/14/26\" has"
+            + " the month first; show the column as year-month-day, as 2026-03-14",
+        sheets.outcome("date,hours\n3/14/26,1\n26/03/14,1\n"));
+    assertEquals(
+        "past.csv:3:1: error: A3 (date) \"99/03/14\" begins with a year of two figures; show the"
+            + " column as year-month-day, as 2026-03-14",
+        sheets.outcome("date,hours\n3/14/26,1\n99/03/14,1\n"));
+  }
+
+  @Test
+  void thatAYearOfTwoFiguresIsReadAsOfThisCenturyIsToldOnce() {
+    Sheets sheets = Sheets.in("USD");
+    String took = "took column A \"date\" for the date and B \"hours\" for the hours";
+    String told = "years of two figures are read as 20..";
+    assertEquals(List.of(took, told), sheets.read("date,hours\n3/14/26,1\n3/15/26,1\n").remarks());
+    assertEquals(List.of(took, told), sheets.read("date,hours\n14-Mar-26,1\n").remarks());
+    assertEquals(List.of(took), sheets.read("date,hours\n3/14/2026,1\n").remarks());
   }
 
   private static Asked order(DayOrder order) {

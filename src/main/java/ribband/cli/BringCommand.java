@@ -16,9 +16,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import ribband.desk.Bringing;
 import ribband.desk.CarriedBlock;
+import ribband.desk.ReadBack;
 import ribband.journal.Journal;
-import ribband.ledger.Ledger;
-import ribband.ledger.Sums;
 import ribband.measure.Saying;
 import ribband.past.Asked;
 import ribband.past.Past;
@@ -142,8 +141,7 @@ final class BringCommand implements Callable<Integer> {
       return ExitCode.DONE;
     }
     write(read, bringing);
-    compare(bringing.after());
-    out.println("written, and the journal adds up to what stands above");
+    out.println(readBack(read, bringing));
     return ExitCode.DONE;
   }
 
@@ -194,13 +192,23 @@ final class BringCommand implements Callable<Integer> {
     }
   }
 
-  /** What was told is what the journal now says, or the program is at fault. */
-  private void compare(Sums told) throws IOException {
+  /** What was told is what the journal now says, or someone changed it, or we are at fault. */
+  private String readBack(Journal before, Bringing bringing) throws IOException {
     OpenJournal again = OpenJournal.open(around, journal.folder(), options.today(around.clock()));
-    Sums now = Ledger.of(again.journal()).whole();
-    if (again.errors() > 0 || !now.equals(told)) {
-      throw new IllegalStateException(
-          "told " + told + ", but the journal now has " + now + " and " + again.problems());
+    ReadBack back = ReadBack.of(bringing, before, again.journal());
+    if (back.unlike().isEmpty() && back.addsUp() && again.errors() == 0) {
+      return "written, and the journal adds up to what stands above";
     }
+    if (back.isUntouched()) {
+      throw new IllegalStateException(
+          "told " + bringing.after() + ", but read back " + back + " and " + again.problems());
+    }
+    if (back.unlike().isEmpty()) {
+      return "written; the journal was changed meanwhile, so its totals are not those above";
+    }
+    throw Refusal.surroundings(
+        OneLine.of(back.unlike().get(0).file().path())
+            + " was written, but the journal was changed meanwhile and does not say the same; see"
+            + " ribband check");
   }
 }

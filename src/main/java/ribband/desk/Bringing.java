@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -14,11 +13,8 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import ribband.journal.Entry;
 import ribband.journal.Journal;
-import ribband.journal.Outlay;
 import ribband.ledger.Ledger;
 import ribband.ledger.Sums;
-import ribband.measure.Hours;
-import ribband.measure.Money;
 import ribband.measure.Name;
 import ribband.measure.Unreadable;
 import ribband.past.Past;
@@ -102,7 +98,7 @@ public record Bringing(List<BroughtEntry> entries, int already, Sums before, Sum
       this.problems = problems;
       names = new NewNames(journal);
       for (Entry entry : journal.entries()) {
-        there.merge(said(entry), 1, Integer::sum);
+        there.merge(BroughtEntry.said(entry), 1, Integer::sum);
         byName.put(Name.plain(entry.address()), entry);
       }
     }
@@ -128,28 +124,12 @@ public record Bringing(List<BroughtEntry> entries, int already, Sums before, Sum
             && entry.totalHours().equals(session.hours())
             && entry.totalCost().equals(session.cost());
       }
-      Sums sums = BroughtEntry.sums(session);
-      List<Object> said = List.of(session.date(), sums.hours(), sums.cost(), words(text));
+      List<Object> said = BroughtEntry.said(session, text);
       boolean found = there.getOrDefault(said, 0) > 0;
       if (found) {
         there.merge(said, -1, Integer::sum);
       }
       return found;
-    }
-
-    private static List<Object> said(Entry entry) {
-      Map<String, Money> cost = new LinkedHashMap<>();
-      for (Outlay outlay : entry.outlays()) {
-        cost.merge(outlay.phase(), outlay.amount(), Money::plus);
-      }
-      cost.values().removeIf(Money::isZero);
-      Map<String, Hours> hours = entry.hours();
-      return List.of(entry.date(), hours, cost, entry.text().strip());
-    }
-
-    /** What stands below the keys. */
-    private static String words(String text) {
-      return text.substring(text.indexOf("---\n", 4) + 4).strip();
     }
 
     private boolean isFree(PastSession session) {
@@ -168,7 +148,7 @@ public record Bringing(List<BroughtEntry> entries, int already, Sums before, Sum
     /** What no journal takes, however it is written: a thousand brackets in a row. */
     private boolean isReadable(PastSession session, String text) {
       Problems found = new Problems();
-      PROSE.read(new Body(session.at().file(), 1, words(text)), found);
+      PROSE.read(new Body(session.at().file(), 1, BroughtEntry.words(text)), found);
       if (found.errors() > 0) {
         problems.error(
             session.at().place(),

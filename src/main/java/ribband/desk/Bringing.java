@@ -1,6 +1,7 @@
 package ribband.desk;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -20,6 +21,7 @@ import ribband.measure.Unreadable;
 import ribband.past.Past;
 import ribband.past.PastSession;
 import ribband.press.LoneFile;
+import ribband.press.NewFiles;
 import ribband.problem.Problems;
 import ribband.prose.Body;
 import ribband.prose.Prose;
@@ -75,8 +77,12 @@ public record Bringing(List<BroughtEntry> entries, int already, Sums before, Sum
    * @throws IOException where the disk fails; what was written stays, and is not brought again
    */
   public void write(Path root, Consumer<Path> each) throws IOException {
-    for (BroughtEntry entry : entries) {
-      each.accept(entry.file().write(root, entry.text()));
+    try (NewFiles files = new NewFiles()) {
+      for (BroughtEntry entry : entries) {
+        Path file = entry.file().file(root);
+        files.write(file, entry.text().getBytes(StandardCharsets.UTF_8));
+        each.accept(file);
+      }
     }
   }
 

@@ -81,27 +81,49 @@ public final class LoneFile {
   }
 
   private interface Content {
+  /** Writes what a file is to hold. */
+  interface Content {
     void writeTo(Path waiting) throws IOException;
   }
 
-  private interface Placing {
+  /** Gives what waits the file's name. */
+  interface Placing {
     void move(Path waiting, Path file) throws IOException;
+  }
+
+  /** Steps of writing a file. */
+  interface Steps {
+    void take() throws IOException;
   }
 
   private static void put(Path file, Content content, Placing placing, Disk disk)
       throws IOException {
     Path folder = file.toAbsolutePath().getParent();
-    Path waiting = Waiting.in(folder);
+    naming(
+        file,
+        () -> {
+          Waiting.clear(folder, disk);
+          place(file, content, placing, disk);
+          disk.force(folder);
+        });
+  }
+
+  /** Puts a file in place, in a folder whose names are still to be brought down to the disk. */
+  static void place(Path file, Content content, Placing placing, Disk disk) throws IOException {
+    Path waiting = Waiting.in(file.toAbsolutePath().getParent());
     try {
-      Waiting.clear(folder, disk);
-      try {
-        content.writeTo(waiting);
-        placing.move(waiting, file);
-      } catch (IOException e) {
-        disk.delete(waiting);
-        throw e;
-      }
-      disk.force(folder);
+      content.writeTo(waiting);
+      placing.move(waiting, file);
+    } catch (IOException e) {
+      disk.delete(waiting);
+      throw e;
+    }
+  }
+
+  /** Takes steps whose failures are told as the file's. */
+  static void naming(Path file, Steps steps) throws IOException {
+    try {
+      steps.take();
     } catch (FileAlreadyExistsException e) {
       throw e;
     } catch (IOException e) {

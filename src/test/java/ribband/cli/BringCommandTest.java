@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -478,5 +480,55 @@ class BringCommandTest {
         """,
         run.out(),
         run.err());
+  }
+
+  /** Does something in the shop when the files are told, which is before they are written. */
+  private Run runWhile(Meddling meddling) {
+    StringWriter out =
+        new StringWriter() {
+          @Override
+          public void write(String text, int from, int length) {
+            super.write(text, from, length);
+            if (text.equals("3 entries:")) {
+              meddling.meddle();
+            }
+          }
+        };
+    StringWriter err = new StringWriter();
+    int code =
+        new Ribband(here().surroundings(out, err))
+            .run("bring", "past.csv", "boat", "--write", "-q");
+    return new Run(code, out.toString().replaceFirst("(?s).*planking.md\n", ""), err.toString());
+  }
+
+  private interface Meddling {
+    void meddle();
+  }
+
+  private void put(String file, String text) {
+    try {
+      here().with(file, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Test
+  void whatComesIntoTheJournalMeanwhileIsNoDefect() {
+    String told = "written; the journal was changed meanwhile, so its totals are not those above\n";
+    assertEquals(
+        new Run(0, told, ""),
+        runWhile(() -> put("boat/2025/2025-01-03.md", "---\nphase: planking\nhours: 2\n---\n")));
+  }
+
+  @Test
+  void aProjectThatLosesAPhaseMeanwhileIsNoDefect() {
+    assertEquals(
+        new Run(
+            3,
+            "",
+            "ribband: 2024/2024-05-04-planking.md was written, but the journal was changed meanwhile"
+                + " and does not say the same; see ribband check\n"),
+        runWhile(() -> put("boat/project.yaml", "currency: USD\nphases: [lofting]\n")));
   }
 }

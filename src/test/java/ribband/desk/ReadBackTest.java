@@ -13,6 +13,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.journal.Journal;
+import ribband.ledger.Ledger;
+import ribband.ledger.Sums;
 import ribband.past.Asked;
 import ribband.past.Past;
 import ribband.past.PastReader;
@@ -115,5 +117,14 @@ class ReadBackTest {
     assertEquals(List.of("2026-03-15"), stems(back));
     assertTrue(back.addsUp());
     assertFalse(back.isUntouched());
+  }
+
+  /** Two readings of one journal, with all that entries may hold, are equal. */
+  @Test
+  void theSampleJournalIsUntouchedByReadingItAgain() throws IOException {
+    Desk sample = new Desk(Path.of("sample-journal"));
+    Journal once = sample.journal();
+    Bringing nothing = new Bringing(List.of(), 0, Ledger.of(once).whole(), Sums.NONE);
+    assertEquals(new ReadBack(List.of(), true, true), ReadBack.of(nothing, once, sample.journal()));
   }
 }

@@ -45,9 +45,6 @@ import ribband.problem.Problems;
 final class BringCommand implements Callable<Integer> {
   private static final int MOST_TOLD = 100;
 
-  /** One more than is read, so that a file which is too large is known as one. */
-  private static final int MOST_BYTES = (16 << 20) + 1;
-
   private final Surroundings around;
 
   @Parameters(index = "0", paramLabel = "FILE.csv", description = "the spreadsheet, saved as CSV")
@@ -95,7 +92,8 @@ final class BringCommand implements Callable<Integer> {
               + "; name a spreadsheet saved as CSV");
     }
     try (InputStream in = Files.newInputStream(path)) {
-      return in.readNBytes(MOST_BYTES);
+      // One more than is read, so that a file which is too large is known as one.
+      return in.readNBytes(PastReader.MOST_BYTES + 1);
     }
   }
 

@@ -9,11 +9,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import ribband.measure.Name;
 import ribband.measure.Saying;
-import ribband.measure.Unreadable;
-import ribband.problem.Nearest;
 import ribband.problem.OneLine;
-import ribband.problem.Place;
-import ribband.problem.Problems;
 
 /**
  * The row that names the columns, and which of them are taken for what.
@@ -26,7 +22,7 @@ import ribband.problem.Problems;
 record Header(
     int row, List<Heading> headings, Map<What, Column> columns, Map<What, List<Integer>> doubts) {
   private static final int LOOKED_AT = 50;
-  private static final String NONE = "none";
+  static final String NONE = "none";
 
   Header {
     headings = List.copyOf(headings);
@@ -87,7 +83,7 @@ record Header(
     if (fitting.size() == 1 && !doubts.containsKey(what)) {
       int index = fitting.get(0);
       columns.put(what, new Column(what, index, headings.get(index)));
-    } else if (fitting.size() > 1) {
+    } else if (!fitting.isEmpty()) {
       doubts.putIfAbsent(what, fitting);
     }
   }
@@ -142,72 +138,6 @@ record Header(
     columns.forEach(
         (what, column) -> bareColumns.put(what, new Column(what, column.index(), bare)));
     return new Header(0, headings.stream().map(h -> bare).toList(), bareColumns, Map.of());
-  }
-
-  /** Tells what was asked for and is not there, and what is there twice. */
-  void check(String file, Asked asked, MoneyCell money, Problems problems) {
-    asked
-        .columns()
-        .forEach(
-            (what, name) -> {
-              if (!columns.containsKey(what) && !Name.fold(name).equals(NONE)) {
-                problems.error(
-                    new Place(file, row, 0),
-                    "--column "
-                        + what.word()
-                        + "="
-                        + OneLine.cut(name)
-                        + " names no column; "
-                        + Nearest.hint(name, names(), "write a letter, as B"));
-              }
-            });
-    doubts.forEach(
-        (what, fitting) -> {
-          if (!columns.containsKey(what)) {
-            problems.error(
-                new Place(file, row, fitting.get(0) + 1),
-                Saying.list(fitting.stream().map(i -> named(i, headings.get(i))).toList())
-                    + " may each be the "
-                    + what.word()
-                    + "; say which with --column "
-                    + what.word()
-                    + "="
-                    + CellAt.letters(fitting.get(0) + 1));
-          }
-        });
-    checkClock(file, asked, problems);
-    Column cost = columns.get(What.COST);
-    if (cost != null) {
-      try {
-        cost.heading().refuseOtherCurrency(money);
-      } catch (Unreadable e) {
-        problems.error(
-            new Place(file, row, cost.index() + 1),
-            "column " + named(cost.index(), cost.heading()) + " " + e.wrong() + "; " + e.cure());
-      }
-    }
-  }
-
-  /** Sessions told from when to when would count no hours. */
-  private void checkClock(String file, Asked asked, Problems problems) {
-    if (columns.containsKey(What.HOURS) || asked.columns().containsKey(What.HOURS)) {
-      return;
-    }
-    IntStream.range(0, headings.size())
-        .filter(i -> headings.get(i).isClock())
-        .findFirst()
-        .ifPresent(
-            i ->
-                problems.error(
-                    new Place(file, row, i + 1),
-                    "no column tells the hours, but "
-                        + named(i, headings.get(i))
-                        + " tells a time; reckon the hours in a column of their own, or say"
-                        + " --column hours=none"));
-  }
-
-  private List<String> names() {
-    return headings.stream().map(Heading::text).filter(text -> !text.isEmpty()).toList();
   }
 
   /** {@code B "Hrs"}. */

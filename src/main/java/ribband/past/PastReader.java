@@ -1,6 +1,5 @@
 package ribband.past;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -11,10 +10,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import ribband.journal.Phase;
 import ribband.journal.Project;
-import ribband.measure.Hours;
-import ribband.measure.Money;
 import ribband.measure.Name;
-import ribband.measure.Reading;
 import ribband.measure.Saying;
 import ribband.measure.Unreadable;
 import ribband.past.HoursCell.Unit;
@@ -26,13 +22,15 @@ import ribband.problem.Problems;
  * one use.
  */
 public final class PastReader {
+  /** The largest file that is read. */
+  public static final int MOST_BYTES = SheetText.MOST_BYTES;
+
   private final String file;
   private final Header header;
   private final What dated;
   private final List<Row> rows;
   private final DateCells dates;
-  private final MoneyCell money;
-  private final PhaseNames phases;
+  private final RowReader cells;
   private final RunningSums sums;
   private final Problems problems;
   private final List<PastSession> sessions = new ArrayList<>();
@@ -51,11 +49,10 @@ public final class PastReader {
     this.file = file;
     this.header = header;
     this.rows = rows;
-    this.money = money;
-    this.phases = phases;
     this.problems = problems;
     dated = header.columns().containsKey(What.DATE) ? What.DATE : What.ENTRY;
     dates = DateCells.of(written(dated, rows), asked.dates(), problems);
+    cells = new RowReader(dated, dates, unit(), money, phases, problems);
     sums = new RunningSums(money, unit());
   }
 
@@ -99,7 +96,7 @@ public final class PastReader {
             .toList();
     MoneyCell money =
         MoneyCell.of(project.currency(), texts(What.COST, rows), texts(What.HOURS, rows));
-    header.check(file, asked, money, problems);
+    new HeaderCheck(file, header, asked, problems).tell(money);
     if (problems.errors() > 0) {
       // Cells of a column that may be another one would be told in vain.
       return Optional.empty();
@@ -111,7 +108,7 @@ public final class PastReader {
   }
 
   private static List<String> texts(What what, List<Row> rows) {
-    return rows.stream().map(row -> row.text(what)).filter(text -> !text.isEmpty()).toList();
+    return rows.stream().map(row -> row.text(what)).toList();
   }
 
   private static List<DateCells.Written> written(What dated, List<Row> rows) {
@@ -166,24 +163,7 @@ public final class PastReader {
       withoutDate(row);
       return;
     }
-    long told = problems.errors();
-    Optional<EntryCell> entry =
-        dated == What.ENTRY
-            ? value(row, What.ENTRY, text -> EntryCell.read(text, dates)).flatMap(e -> e)
-            : Optional.empty();
-    Optional<LocalDate> date =
-        dated == What.ENTRY
-            ? entry.map(EntryCell::date)
-            : value(row, What.DATE, dates::read).flatMap(day -> day);
-    Hours hours = value(row, What.HOURS, this::hours).orElse(Hours.ZERO);
-    Money cost = value(row, What.COST, this::cost).orElse(Money.ZERO);
-    Optional<String> phase = phase(row);
-    String note = value(row, What.NOTE, Row::printable).orElse("");
-    if (date.isPresent() && problems.errors() == told) {
-      CellAt at = row.at(dated).orElseThrow();
-      Optional<String> name = entry.map(EntryCell::name);
-      add(row, new PastSession(at, date.get(), name, phase, hours, cost, note));
-    }
+    cells.read(row).ifPresent(session -> add(row, session));
   }
 
   /** Words behind a comma that should have stood in quotes would be lost. */
@@ -218,48 +198,6 @@ public final class PastReader {
     }
     sums.add(session);
     sessions.add(session);
-  }
-
-  private <T> Optional<T> value(Row row, What what, Reading<T> reading) {
-    String text = row.text(what);
-    if (text.isEmpty()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(reading.read(text));
-    } catch (Unreadable e) {
-      problems.addAll(List.of(row.at(what).orElseThrow().error(text, e)));
-      return Optional.empty();
-    }
-  }
-
-  /** A blank cell may have been given a phase too. */
-  private Optional<String> phase(Row row) {
-    CellAt at = row.at(What.PHASE).orElseGet(() -> row.at(dated).orElseThrow());
-    try {
-      return phases.read(Row.printable(row.text(What.PHASE)));
-    } catch (Unreadable e) {
-      problems.addAll(List.of(at.error(row.text(What.PHASE), e)));
-      return Optional.empty();
-    }
-  }
-
-  private Hours hours(String text) throws Unreadable {
-    if (isDash(text)) {
-      return Hours.ZERO;
-    }
-    Hours hours = HoursCell.read(text, unit());
-    HoursCell.refuseMoreThanADay(hours);
-    return hours;
-  }
-
-  private Money cost(String text) throws Unreadable {
-    return isDash(text) ? Money.ZERO : money.read(text);
-  }
-
-  /** Spreadsheets show nothing as a dash. */
-  private static boolean isDash(String text) {
-    return text.matches("[-–—]");
   }
 
   private void withoutDate(Row row) {

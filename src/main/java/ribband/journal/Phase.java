@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import ribband.measure.Hours;
 import ribband.measure.Money;
+import ribband.measure.Unreadable;
 
 /**
  * A part of the build that hours and money are counted for.
@@ -24,6 +25,11 @@ public record Phase(String id, String title, Optional<Hours> hours, Optional<Mon
     Objects.requireNonNull(title);
     Objects.requireNonNull(hours);
     Objects.requireNonNull(cost);
+  }
+
+  /** Reads an id: any name that hours and money may be counted under. */
+  public static String readId(String text) throws Unreadable {
+    return Readings.id(text);
   }
 
   /** A phase that only the entries name. */

@@ -18,10 +18,6 @@ import ribband.problem.OneLine;
 final class PhaseNames {
   private static final Pattern SEVERAL = Pattern.compile("\\s*[,;/&+]\\s*|\\s+and\\s+");
 
-  /** As the journal's own rule for a name to count under. */
-  private static final Pattern FREE =
-      Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{M}\\p{N}' _.-]{0,58}[\\p{L}\\p{M}\\p{N}])?");
-
   private final Map<String, String> byName = new LinkedHashMap<>();
   private final Map<String, String> asked;
   private final List<String> ids;
@@ -76,10 +72,6 @@ final class PhaseNames {
               .map(near -> "did you mean " + OneLine.quote(near) + "? Else say --phase " + meant)
               .orElseGet(() -> Nearest.hint(text, ids, "") + "; or say --phase " + meant));
     }
-    if (!FREE.matcher(text.strip()).matches()) {
-      throw new Unreadable(
-          "is no name to count under", "write letters, figures and hyphens, as side-decks");
-    }
-    return Name.fold(text);
+    return Name.fold(Phase.readId(text.strip()));
   }
 }

@@ -20,6 +20,8 @@ final class MoneyCell {
   private static final Pattern GROUPED =
       Pattern.compile("[0-9]{1,3}(?:[" + SPACES + "][0-9]{3}){1,6}(?:[.,][0-9]{1,9})?");
   private static final Pattern FIGURES = Pattern.compile("[0-9]{1,18}(?:[.,][0-9]{1,18}){0,9}");
+  private static final Pattern WHOLE =
+      Pattern.compile("[0-9]+|[1-9][0-9]{0,2}(?:(?:,[0-9]{3})+|(?:\\.[0-9]{3})+)");
   private static final Pattern NAMED =
       Pattern.compile("^(\\p{Sc}|[A-Za-z]{3})|(\\p{Sc}|[A-Za-z]{3})$");
   private static final Pattern POINTED = Pattern.compile("[0-9]{1,2}\\.[0-9]{1,4}");
@@ -71,7 +73,7 @@ final class MoneyCell {
       return Optional.empty();
     }
     int last = Math.max(figures.lastIndexOf('.'), figures.lastIndexOf(','));
-    if (last < 0) {
+    if (last == -1) {
       return Optional.empty();
     }
     char mark = figures.charAt(last);
@@ -81,7 +83,7 @@ final class MoneyCell {
       return Optional.of(other);
     }
     boolean grouping =
-        figures.indexOf(other) < 0
+        figures.indexOf(other) == -1
             && figures.length() - last - 1 == GROUP
             && last <= GROUP
             && figures.charAt(0) != '0';
@@ -111,11 +113,11 @@ final class MoneyCell {
     int minus = 0;
     for (String before = ""; !left.equals(before); ) {
       before = left;
-      if (left.startsWith("(") && left.endsWith(")") && left.length() > 2) {
+      if (left.startsWith("(") && left.endsWith(")")) {
         minus++;
         left = left.substring(1, left.length() - 1).strip();
       }
-      if (left.startsWith("-") || left.endsWith("-") && left.length() > 1) {
+      if (left.startsWith("-") || left.endsWith("-")) {
         minus++;
         left = left.replaceFirst(left.startsWith("-") ? "^-" : "-$", "").strip();
       }
@@ -166,17 +168,13 @@ final class MoneyCell {
     OptionalInt point = decimalAt(joined, joined.equals(figures));
     String whole = point.isPresent() ? joined.substring(0, point.getAsInt()) : joined;
     String places = point.isPresent() ? "." + joined.substring(point.getAsInt() + 1) : "";
-    boolean marked = whole.indexOf('.') >= 0 || whole.indexOf(',') >= 0;
-    if (marked && !whole.matches("[1-9][0-9]{0,2}(?:,[0-9]{3})+|[1-9][0-9]{0,2}(?:\\.[0-9]{3})+")) {
-      return figures;
-    }
-    return whole.replaceAll("[.,]", "") + places;
+    return WHOLE.matcher(whole).matches() ? whole.replaceAll("[.,]", "") + places : figures;
   }
 
   /** Where the decimal mark stands, if there is one. */
   private OptionalInt decimalAt(String figures, boolean mayBeGrouped) throws Unreadable {
     int last = Math.max(figures.lastIndexOf('.'), figures.lastIndexOf(','));
-    if (last < 0) {
+    if (last == -1) {
       return OptionalInt.empty();
     }
     char mark = figures.charAt(last);
@@ -192,7 +190,8 @@ final class MoneyCell {
           "may be " + thousand + " or " + figures.replace(mark, '.'),
           "write it without a thousands mark, as "
               + thousand
-              + (currency.digits() > 0 ? "." + "0".repeat(currency.digits()) : ""));
+              + "."
+              + "0".repeat(currency.digits()));
     }
     return mark == decimals ? OptionalInt.of(last) : OptionalInt.empty();
   }

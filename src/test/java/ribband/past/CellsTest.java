@@ -1,8 +1,10 @@
 package ribband.past;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -120,6 +122,10 @@ class CellsTest {
         "1 23 | is not an amount of money; write figures alone, as 88.20",
         ".5 | has no figure before the point; write 0.5",
         "$ | is not an amount of money; write figures alone, as 88.20",
+        "() | is not an amount of money; write figures alone, as 88.20",
+        "( | is not an amount of money; write figures alone, as 88.20",
+        "-- | is below zero twice; write one minus, as -12.00",
+        "$- | is not an amount of money; write figures alone, as 88.20",
       })
   void dollars(String text, String expected) {
     assertEquals(expected, cost("USD", text));
@@ -307,7 +313,8 @@ class CellsTest {
   @Test
   void aYearOfTwoFiguresIsReadWhereItCanOnlyBeTheLastFigure() {
     Sheets sheets = Sheets.in("USD");
-    for (String open : List.of("26/03/14", "14/03/26", "14.03.26", "03/03/26", "12/12/31")) {
+    for (String open :
+        List.of("26/03/14", "14/03/26", "14.03.26", "03/03/26", "31/03/26", "12/12/31")) {
       assertEquals(
           "past.csv:2:1: error: A2 (date) \"" + open + "\"" + YEAR_IS_OPEN,
           sheets.outcome("date,hours\n" + open + ",1\n"));
@@ -371,6 +378,8 @@ class CellsTest {
             + " --phase \"planing=lofting\"",
         "hull | is not among the phases of project.yaml; there are lofting, planking, side-decks; or"
             + " say --phase \"hull=lofting\"",
+        "'planking,' | is not among the phases of project.yaml; did you mean \"planking\"? Else say"
+            + " --phase \"planking,=lofting\"",
         "planking / lofting | names several phases; write a row for each, with its own hours",
         "planking and lofting | names several phases; write a row for each, with its own hours",
         "planking and hull | is not among the phases of project.yaml; there are lofting, planking,"
@@ -391,6 +400,14 @@ class CellsTest {
       })
   void phasesAreFreeWhereTheProjectListsNone(String text, String expected) {
     assertEquals(expected, phase(Sheets.of("name: Teal\n"), text));
+  }
+
+  /** The journal's own rule for a name to count under. */
+  @Test
+  void aFreePhaseHasAtMostSixtyLetters() {
+    Sheets free = Sheets.of("name: Teal\n");
+    assertEquals("a".repeat(60), phase(free, "a".repeat(60)));
+    assertEquals("is too long for a name; write at most 60 letters", phase(free, "a".repeat(61)));
   }
 
   private static String phase(Sheets sheets, String text) {
@@ -453,5 +470,20 @@ class CellsTest {
         "2026-03-14 | " + name + " | - | 1 | 0.00 | ",
         Sheets.in("USD").outcome("entry,hours\n" + name + ",1\n"));
     assertEquals(1, Sheets.in("USD").read("entry,hours\n" + name + "x,1\n").problems().size());
+  }
+
+  @Test
+  void whatAndInWhichOrderMayBeSaidInWords() throws Unreadable {
+    for (What what : What.values()) {
+      assertEquals(what, What.read(" " + what.word().toUpperCase(Locale.ROOT)));
+    }
+    assertEquals(
+        "names nothing that is brought; did you mean \"hours\"?",
+        tell(assertThrows(Unreadable.class, () -> What.read("hurs"))));
+    assertEquals(DayOrder.DAY_FIRST, DayOrder.read("day-first"));
+    assertEquals(DayOrder.MONTH_FIRST, DayOrder.read("month-first"));
+    assertEquals(
+        "is no order of dates; write day-first or month-first",
+        tell(assertThrows(Unreadable.class, () -> DayOrder.read("european"))));
   }
 }

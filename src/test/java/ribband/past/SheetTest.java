@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -480,5 +481,75 @@ class SheetTest {
     assertEquals(
         List.of("A", "Z", "AA", "AZ", "BA", "ZZ", "AAA"),
         List.of(1, 26, 27, 52, 53, 702, 703).stream().map(CellAt::letters).toList());
+  }
+
+  /** A first line that names the separator is no row, and only that line is one. */
+  @Test
+  void theLineThatNamesTheSeparatorIsNoRow() {
+    Past named = SHEETS.read("sep=;\ndate;hours\n2026-03-14;1\n");
+    List<String> told =
+        List.of(
+            "took column A \"date\" for the date and B \"hours\" for the hours",
+            "cells are parted by semicolons");
+    assertEquals(told, named.remarks());
+    assertEquals(2, named.sessions().get(0).at().row());
+    assertEquals(told, SHEETS.read("SEP=;\r\ndate;hours\r\n2026-03-14;1\r\n").remarks());
+    assertEquals(
+        List.of(
+            told.get(0),
+            "passed over what stands above the header, which is row 2",
+            "cells are parted by semicolons"),
+        SHEETS.read("sep=; it says\ndate;hours\n2026-03-14;1\n").remarks());
+    // What the line names is taken, though another would know more of the headings.
+    assertEquals(
+        "past.csv: error: no row names a column for the date and one for what was done; name them"
+            + " date, hours, phase, cost, note, or say where they are with --column date=A --column"
+            + " hours=B",
+        SHEETS.outcome("sep=;\ndate,hours\n2026-03-14,1\n"));
+    Problems problems = new Problems();
+    assertEquals(
+        Optional.of(new SheetRows(SheetRows.Separator.SEMICOLON, List.of())),
+        SheetRows.of("past.csv", "sep=;", Asked.NOTHING, problems));
+  }
+
+  @Test
+  void emptyRowsTellNothingOfTheSheet() {
+    Asked letters = Sheets.asked(Map.of(What.DATE, "A", What.HOURS, "B"));
+    String sessions = "2026-03-14 | - | - | 1 | 0.00 | \n2026-03-15 | - | - | 2 | 0.00 | ";
+    assertEquals(sessions, SHEETS.outcome("\n2026-03-14;1\n2026-03-15;2\n", letters));
+    assertEquals(sessions, SHEETS.outcome(",\n2026-03-14,1\n2026-03-15,2,swept\n", letters));
+  }
+
+  /** The weather of a night without work. */
+  @Test
+  void aRowWithNothingInTheColumnsThatAreTakenIsPassedOver() {
+    Past past = SHEETS.read("date,weather,hours\n2026-03-14,,1\n,wet,\n");
+    assertEquals(
+        "passed over 1 row with no hours, cost or note: 3",
+        past.remarks().get(past.remarks().size() - 1));
+    assertEquals("", Sheets.problems(past));
+  }
+
+  @Test
+  void zeroBytesAreToldOnceWhereverTheyStand() {
+    assertEquals(
+        "past.csv:1:1: error: the file holds zero bytes, so it is no UTF-8 text; save it as CSV UTF-8",
+        SHEETS.outcome("\0date,hours\n2026-03-14,1\n"));
+    assertEquals(
+        "past.csv:2:2: error: the file holds zero bytes, so it is no UTF-8 text; save it as CSV UTF-8",
+        SHEETS.outcome("date,hours\n2026-03-14,1\0\nsoon,2\n"));
+  }
+
+  @Test
+  void theLargestFileIsRead() {
+    byte[] blank = new byte[PastReader.MOST_BYTES];
+    Arrays.fill(blank, (byte) ' ');
+    assertEquals(
+        "past.csv: error: the file is empty; save the sheet as CSV UTF-8",
+        Sheets.problems(SHEETS.read(blank, Asked.NOTHING)));
+    byte[] larger = Arrays.copyOf(blank, blank.length + 1);
+    assertEquals(
+        "past.csv: error: the file is larger than 16 MiB; split it, and bring the parts one by one",
+        Sheets.problems(SHEETS.read(larger, Asked.NOTHING)));
   }
 }

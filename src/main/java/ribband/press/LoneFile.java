@@ -80,7 +80,6 @@ public final class LoneFile {
     }
   }
 
-  private interface Content {
   /** Writes what a file is to hold. */
   interface Content {
     void writeTo(Path waiting) throws IOException;

@@ -106,7 +106,7 @@ final class TonightCommand implements Callable<Integer> {
     edit(written.file());
     OpenJournal after = open();
     tellProblems(before, after);
-    tell(BeforeBed.of(after.journal(), now()).lines().toList());
+    tell(BeforeBed.of(after.journal(), after.problems(), now()).lines().toList());
     return ExitCode.DONE;
   }
 
@@ -218,7 +218,10 @@ final class TonightCommand implements Callable<Integer> {
     List<String> command = new ArrayList<>(editor.get());
     command.add(file.toString());
     try {
-      around.editor().run(command);
+      int code = around.editor().run(command);
+      if (code != 0) {
+        around.err().println("the editor ended with " + code + "; the entry is as it was left");
+      }
     } catch (IOException e) {
       around
           .err()

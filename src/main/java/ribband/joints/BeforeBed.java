@@ -20,6 +20,7 @@ import ribband.measure.Name;
 import ribband.measure.Saying;
 import ribband.measure.Span;
 import ribband.problem.Paragraph;
+import ribband.problem.Problem;
 import ribband.shop.Adhesive;
 import ribband.shop.Caution;
 import ribband.shop.Figure;
@@ -44,6 +45,9 @@ public final class BeforeBed {
 
   private final List<Call> calls = new ArrayList<>();
 
+  /** What could not be read, a sentence each. */
+  private final List<String> doubts;
+
   /**
    * What somebody has to do.
    *
@@ -51,18 +55,25 @@ public final class BeforeBed {
    */
   private record Call(Optional<Instant> at, String words) {}
 
-  private BeforeBed(Bonds bonds) {
+  private BeforeBed(Bonds bonds, Journal journal, List<Problem> problems) {
     this.bonds = bonds;
     this.now = bonds.now();
     this.zone = bonds.project().zone();
     LocalDateTime local = local(now);
     boolean isPastMidnight = local.toLocalTime().isBefore(NIGHT_ENDS);
     this.night = local.toLocalDate().minusDays(isPastMidnight ? 1 : 0);
+    this.doubts = Doubts.of(journal, problems, night);
   }
 
-  /** Lines of at most 80 characters, each with its end. */
-  public static String of(Journal journal, Instant now) {
-    BeforeBed bed = new BeforeBed(Bonds.of(journal, now));
+  /**
+   * Lines of at most 80 characters, each with its end.
+   *
+   * @param journal which may have errors
+   * @param problems all of its own: where an entry of these days or the project has errors, nobody
+   *     is told that nothing is soft
+   */
+  public static String of(Journal journal, List<Problem> problems, Instant now) {
+    BeforeBed bed = new BeforeBed(Bonds.of(journal, now), journal, problems);
     bed.bonds.live().forEach(bed::bond);
     return bed.text(bed.isResinUsed(journal));
   }
@@ -159,9 +170,10 @@ public final class BeforeBed {
 
   private String text(boolean isResinUsed) {
     StringBuilder text = new StringBuilder();
-    if (calls.isEmpty()) {
+    if (calls.isEmpty() && doubts.isEmpty()) {
       text.append("nothing is soft: nothing to look at before bed\n");
-    } else {
+    }
+    if (!calls.isEmpty()) {
       text.append(Paragraph.of("", 0, "before bed (" + zoneName() + "):"));
       calls.sort(Comparator.comparing(call -> call.at().orElse(Instant.MAX)));
       int widest = calls.stream().mapToInt(call -> time(call).length()).max().orElse(0);
@@ -171,6 +183,7 @@ public final class BeforeBed {
         text.append(Paragraph.of(head, head.length(), call.words()));
       }
     }
+    doubts.forEach(doubt -> text.append(Paragraph.of("", 0, doubt)));
     Set<Caution> cautions = cautions(isResinUsed);
     cautions.forEach(caution -> text.append(Paragraph.of("", 0, caution.words())));
     if (!cautions.isEmpty() || !bonds.live().isEmpty()) {

@@ -1,6 +1,7 @@
 package ribband.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -224,8 +225,8 @@ class TonightCommandTest {
               2 strakes
             2026/2026-06-01-planking.md:6:12: error: strakes come to 5 with this, more than the 4 there are in project.yaml; lower this count, or raise the total
             the journal has 1 error; see it with: ribband check
-            """
-                + NOTHING),
+            2026/2026-06-01-planking.md has errors: what it glued may not all be known here
+            """),
         tonight("--say", "two strakes"));
     assertTrue(text("2026/2026-06-01-planking.md").contains("\n  strakes: 2 "));
   }
@@ -240,13 +241,21 @@ class TonightCommandTest {
         new Run(
             0,
             "skiff/2026/2026-06-01-planking.md\n",
-            "the journal has 3 errors; see them with: ribband check skiff\n" + NOTHING),
+            """
+            the journal has 3 errors; see them with: ribband check skiff
+            2026/2026-05-31-b.md has errors: what it glued is not known here
+            2026/2026-05-31.md has errors: what it glued may not all be known here
+            """),
         run);
     memory.with("project.yaml", "name: [\n");
     Run unread = tonight("--say", "planking 2 h, two strakes");
     assertEquals("2026/2026-06-01-planking-2.md\n", unread.out());
     assertEquals(0, unread.code());
     assertTrue(unread.err().contains("see them with: ribband check\n"), unread.err());
+    assertTrue(
+        unread.err().contains("\nproject.yaml has errors: times of adhesives are not known\n"),
+        unread.err());
+    assertFalse(unread.err().contains(NOTHING), unread.err());
     assertTrue(text("2026/2026-06-01-planking-2.md").contains("\nphase: planking"));
     Files.delete(folder.resolve("project.yaml"));
     assertEquals(2, tonight().code());
@@ -336,12 +345,14 @@ class TonightCommandTest {
             0,
             "2026/2026-06-01-planking.md\n",
             """
+            the editor ended with 1; the entry is as it was left
             2026/2026-06-01-planking.md:2:8: error: phase "planing" is not among the phases of project.yaml; did you mean "planking"?
                 phase: planing
                        ^
             the journal has 1 error; see it with: ribband check
             before bed (America/Chicago):
               21:40  Scarf: last look, in 40 min; soft until 21:55
+            2026/2026-06-01-planking.md has errors: what it glued may not all be known here
             A cup full of mixed resin heats up by itself: mix small batches, spread them out
             at once, leave what is left over outdoors on concrete until it is cold.
             The maker's data sheet and local rules govern.

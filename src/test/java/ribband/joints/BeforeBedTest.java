@@ -3,12 +3,17 @@ package ribband.joints;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.journal.Journal;
+import ribband.journal.JournalFolder;
+import ribband.journal.JournalReader;
+import ribband.problem.Problem;
 
 /** What the builder reads last, whole; the times are those of {@code BondsTest}. */
 class BeforeBedTest {
@@ -53,8 +58,12 @@ class BeforeBedTest {
   }
 
   private static String of(Journal journal, String now) {
+    return of(journal, List.of(), now);
+  }
+
+  private static String of(Journal journal, List<Problem> problems, String now) {
     return BeforeBed.of(
-        journal, LocalDateTime.parse(now).atZone(journal.project().zone()).toInstant());
+        journal, problems, LocalDateTime.parse(now).atZone(journal.project().zone()).toInstant());
   }
 
   private static final String SCARF =
@@ -258,5 +267,76 @@ class BeforeBedTest {
         List.of("still ahead: Breasthook, close the joint 22:15"),
         live("2026-03-14T21:00", night).stream().filter(l -> l.contains("Breast")).toList());
     assertEquals(List.of("unknown how far: Thwart"), live("2026-03-16T12:00", night));
+  }
+
+  private String unread(String project, String now) throws IOException {
+    Files.writeString(folder.resolve("project.yaml"), project);
+    JournalReader.Read read =
+        JournalReader.read(
+            JournalFolder.list(folder, folder.resolve("site")), LocalDate.of(2030, 1, 1));
+    return of(read.journal(), read.problems(), now);
+  }
+
+  @Test
+  void anEntryOfTheseDaysThatCannotBeReadIsNamed() throws IOException {
+    Journals.entry(folder, "2026-03-10-g2", "joints: [");
+    String unknown = "2026-03-10-g2.md has errors: what it glued is not known here\n";
+    assertEquals(unknown, unread(SKIFF, "2026-03-10T22:00"));
+    assertEquals(unknown, unread(SKIFF, "2026-03-18T22:00"));
+    assertEquals(unknown, unread(SKIFF, "2026-03-19T03:59"));
+    assertEquals(NOTHING, unread(SKIFF, "2026-03-19T22:00"));
+    Files.createDirectories(folder.resolve("2026-03-17 sheer"));
+    Journals.entry(folder, "2026-03-17 sheer/notes", "joints: [");
+    assertEquals(
+        "2026-03-17 sheer/notes.md has errors: what it glued is not known here\n",
+        unread(SKIFF, "2026-03-19T22:00"));
+  }
+
+  @Test
+  void whatIsKnownIsToldBeforeWhatIsNot() throws IOException {
+    Journals.entry(folder, "2026-03-14", SCARF + "\nhours: x");
+    Journals.entry(folder, "2026-03-13-x", "title: a: b");
+    assertEquals(
+        """
+        before bed (America/Chicago):
+          21:40  Scarf: last look, in 30 min; soft until 21:55
+        2026-03-13-x.md has errors: what it glued is not known here
+        2026-03-14.md has errors: what it glued may not all be known here
+        """
+            + CUP
+            + GOVERNS,
+        unread(SKIFF, "2026-03-14T21:10"));
+  }
+
+  @Test
+  void ofManyThatCannotBeReadFiveAreNamed() throws IOException {
+    for (int n = 1; n <= 6; n++) {
+      Journals.entry(folder, "2026-03-1" + n, "joints: [");
+    }
+    List<String> lines = unread(SKIFF, "2026-03-16T22:00").lines().toList();
+    assertEquals(6, lines.size());
+    assertEquals("2026-03-15.md has errors: what it glued is not known here", lines.get(4));
+    assertEquals("and 1 entry more", lines.get(5));
+    // Nobody knows when a day was that is none.
+    Journals.entry(folder, "2026-02-30", "hours: 1");
+    assertEquals(
+        "2026-02-30.md has errors: what it glued is not known here",
+        unread(SKIFF, "2026-05-16T22:00").lines().findFirst().orElseThrow());
+  }
+
+  @Test
+  void aProjectWithErrorsIsNamed() throws IOException {
+    assertEquals(
+        "project.yaml has errors: times of adhesives are not known\n",
+        unread("name: [\n", "2026-03-14T21:10"));
+    assertEquals(
+        "project.yaml has errors: times of adhesives may not all be known\n",
+        unread(SKIFF + "  fast: {soft for: soon}\n", "2026-03-14T21:10"));
+  }
+
+  @Test
+  void warningsLeaveNoDoubt() throws IOException {
+    Journals.entry(folder, "2026-03-14", "hours: 2");
+    assertEquals(NOTHING, unread(SKIFF, "2026-03-14T21:10"));
   }
 }

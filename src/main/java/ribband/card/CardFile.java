@@ -32,6 +32,10 @@ record CardFile(Path path, String name) {
     return FILMS.contains(ending(name));
   }
 
+  boolean isNamedAsHeic() {
+    return Set.of("heic", "heif").contains(ending(name));
+  }
+
   boolean isNamedAsPicture() {
     return isNamedAsPicture(name);
   }

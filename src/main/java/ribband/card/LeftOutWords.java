@@ -18,6 +18,8 @@ import ribband.problem.OneLine;
  * @param window in which pictures had to be taken
  */
 public record LeftOutWords(List<LeftOut> leftOut, Window window) {
+  private static final int MOST_NAMED = 5;
+
   public LeftOutWords {
     leftOut = List.copyOf(leftOut);
     Objects.requireNonNull(window);
@@ -54,7 +56,9 @@ public record LeftOutWords(List<LeftOut> leftOut, Window window) {
       case OLDER -> "taken before " + told(window.from());
       case LATER -> "taken after " + told(window.until()) + " (is the camera's clock right?)";
       case NO_TIME ->
-          "with no time inside (copy "
+          "with no time inside ("
+              + names(files)
+              + ": copy "
               + (one ? "it by hand if it is tonight's)" : "them by hand if they are tonight's)");
       case ALREADY_THERE -> "already in the journal";
       case TWICE_ON_THE_CARD -> one ? "copy of another" : "copies of others";
@@ -64,10 +68,19 @@ public record LeftOutWords(List<LeftOut> leftOut, Window window) {
     };
   }
 
-  /** Each has its own trouble, but a card that fails may have hundreds. */
+  /** Each has its own trouble, of which the first one's is told. */
   private static String first(List<LeftOut> files) {
-    String others = files.size() == 1 ? "" : "; and " + Saying.count(files.size() - 1L) + " more";
-    return " (" + told(files.get(0)) + others + ")";
+    List<LeftOut> others = files.subList(1, files.size());
+    String also = others.isEmpty() ? "" : "; also " + names(others);
+    return " (" + told(files.get(0)) + also + ")";
+  }
+
+  /** A card that fails may have hundreds. */
+  private static String names(List<LeftOut> files) {
+    List<LeftOut> named = files.subList(0, Math.min(MOST_NAMED, files.size()));
+    int more = files.size() - named.size();
+    return named.stream().map(file -> OneLine.of(file.name())).collect(Collectors.joining(", "))
+        + (more == 0 ? "" : " and " + Saying.count(more) + " more");
   }
 
   private static String told(LocalDateTime moment) {

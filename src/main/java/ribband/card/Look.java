@@ -64,7 +64,9 @@ record Look(Window window, ZoneId zone) {
       case RAW, TIFF -> file.leftOut(Reason.RAW);
       case AVIF, BMP, PSD, ICO, EPS -> file.leftOut(Reason.OTHER_FORMAT);
       case VIDEO -> file.leftOut(Reason.FILM);
-      case PDF, TEXT, UNKNOWN -> unfit(file, kind.sentence());
+      case UNKNOWN ->
+          file.isNamedAsHeic() ? file.leftOut(Reason.HEIC) : unfit(file, kind.sentence());
+      case PDF, TEXT -> unfit(file, kind.sentence());
     };
   }
 

@@ -190,6 +190,21 @@ class CardTest {
   }
 
   @Test
+  void whatIsNamedHeicAndNotKnownIsHeic() throws IOException {
+    put("a.HEIC", new byte[5000]);
+    put("b.heif", "00ff");
+    put("c.heic", "keel".getBytes(US_ASCII));
+    put("d.jpg", "00ff");
+    assertEquals(
+        List.of(
+            "a.HEIC HEIC",
+            "b.heif HEIC",
+            "c.heic NO_PICTURE",
+            "d.jpg DAMAGED is no picture known here; export it as JPEG or PNG"),
+        told(pick()));
+  }
+
+  @Test
   void otherFilesAreLeftOutWithTheirReasons() throws IOException {
     put("a.jpg", "00000018667479706865696300000000");
     put("b.heic", "00000018667479706d69663100000000");

@@ -49,7 +49,7 @@ class LeftOutWordsTest {
             + " 1 in another format (export it as JPEG), 1 film,"
             + " 1 taken before 04:00 on 15 March 2026,"
             + " 1 taken after 04:00 on 18 March 2026 (is the camera's clock right?),"
-            + " 1 with no time inside (copy it by hand if it is tonight's),"
+            + " 1 with no time inside (f.jpg: copy it by hand if it is tonight's),"
             + " 1 already in the journal, 1 copy of another,"
             + " 1 that cannot be shown (c.jpg is cut short; copy it again from the camera),"
             + " 1 that cannot be read (b.jpg is a link that leads to no file), 1 other file",
@@ -65,13 +65,28 @@ class LeftOutWordsTest {
             + " 2 in other formats (export them as JPEG), 2 films,"
             + " 2 taken before 04:00 on 15 March 2026,"
             + " 2 taken after 04:00 on 18 March 2026 (is the camera's clock right?),"
-            + " 2 with no time inside (copy them by hand if they are tonight's),"
+            + " 2 with no time inside (f.jpg, f.jpg: copy them by hand if they are tonight's),"
             + " 2 already in the journal, 2 copies of others,"
             + " 2 that cannot be shown (c.jpg is cut short; copy it again from the camera;"
-            + " and 1 more),"
-            + " 2 that cannot be read (b.jpg is a link that leads to no file; and 1 more),"
+            + " also c.jpg),"
+            + " 2 that cannot be read (b.jpg is a link that leads to no file; also b.jpg),"
             + " 2 other files",
         line(two));
+  }
+
+  @Test
+  void ofManyFiveAreNamed() {
+    List<LeftOut> many = new ArrayList<>();
+    for (int n = 1; n <= 7; n++) {
+      many.add(left("n" + n + ".jpg", Reason.NO_TIME, ""));
+      many.add(left("DCIM/d" + n + ".jpg", Reason.DAMAGED, "is empty"));
+    }
+    assertEquals(
+        "left out 14: 7 with no time inside (n1.jpg, n2.jpg, n3.jpg, n4.jpg, n5.jpg and 2 more:"
+            + " copy them by hand if they are tonight's), 7 that cannot be shown (DCIM/d1.jpg is"
+            + " empty; also DCIM/d2.jpg, DCIM/d3.jpg, DCIM/d4.jpg, DCIM/d5.jpg, DCIM/d6.jpg and 1"
+            + " more)",
+        line(many));
   }
 
   @Test
@@ -98,6 +113,9 @@ class LeftOutWordsTest {
     List<LeftOut> strange = List.of(left("a\n\u001b[2J.jpg", Reason.DAMAGED, "is empty"));
     assertEquals(
         "left out 1: 1 that cannot be shown (a\\u000a\\u001b[2J.jpg is empty)", line(strange));
+    assertEquals(
+        "left out 1: 1 with no time inside (a\\u000a.jpg: copy it by hand if it is tonight's)",
+        line(List.of(left("a\n.jpg", Reason.NO_TIME, ""))));
     assertEquals(
         List.of("a\\u000a\\u001b[2J.jpg is empty"), new LeftOutWords(strange, WINDOW).list());
   }

@@ -17,7 +17,6 @@ import ribband.card.Window;
 import ribband.desk.Tonight;
 import ribband.desk.Tonight.Written;
 import ribband.joints.BeforeBed;
-import ribband.journal.Journal;
 import ribband.measure.Dates;
 import ribband.measure.Saying;
 import ribband.measure.Unreadable;
@@ -89,7 +88,8 @@ final class TonightCommand implements Callable<Integer> {
     LocalDate night = night();
     Optional<String> named = named();
     OpenJournal before = open();
-    Optional<Spoken> spoken = Optional.ofNullable(say).map(line -> spoken(line, before.journal()));
+    Optional<Spoken> spoken =
+        Optional.ofNullable(say).map(line -> SpokenLine.read(line, before.journal(), night));
     Tonight tonight = new Tonight(before.journal(), night, now(), named, spoken);
     Written written = write(tonight, before.output());
     around.out().println(OneLine.of(shown(before, written.file())));
@@ -143,11 +143,19 @@ final class TonightCommand implements Callable<Integer> {
     return Optional.ofNullable(title).filter(words -> !words.isBlank());
   }
 
-  private static Spoken spoken(String line, Journal journal) {
-    return SpokenLine.read(line, journal.project(), journal.phases());
+  /** What was said stands nowhere else yet, so where the disk fails it is told. */
+  private Written write(Tonight tonight, Path output) throws IOException {
+    try {
+      return writeAll(tonight, output);
+    } catch (IOException e) {
+      if (say != null && !say.isBlank()) {
+        around.err().println("not written: " + OneLine.of(say));
+      }
+      throw e;
+    }
   }
 
-  private Written write(Tonight tonight, Path output) throws IOException {
+  private Written writeAll(Tonight tonight, Path output) throws IOException {
     if (photos == null) {
       return tonight.write();
     }

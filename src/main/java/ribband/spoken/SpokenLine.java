@@ -1,8 +1,10 @@
 package ribband.spoken;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import ribband.journal.Journal;
 import ribband.journal.Phase;
 import ribband.journal.Project;
 import ribband.spoken.Segment.Join;
@@ -20,9 +22,28 @@ public final class SpokenLine {
    */
   public static Spoken read(String line, Project project, List<Phase> phases) {
     String tidy = Lexer.tidy(line);
+    return spoken(tidy, found(tidy, project, phases));
+  }
+
+  /**
+   * The same of a journal's night: pieces that are taken back and were not done by then are loose
+   * too.
+   *
+   * @param journal which may have errors
+   */
+  public static Spoken read(String line, Journal journal, LocalDate night) {
+    String tidy = Lexer.tidy(line);
+    List<Found> found = found(tidy, journal.project(), journal.phases());
+    return spoken(tidy, TakenBack.check(found, journal, night));
+  }
+
+  private static List<Found> found(String tidy, Project project, List<Phase> phases) {
     List<Found> heard =
         new Listener(tidy, new Vocabulary(project, phases), project.currency()).listen();
-    List<Found> found = PieceTotals.check(PhaseOfHours.settle(Ties.loosen(heard)));
+    return PieceTotals.check(PhaseOfHours.settle(Ties.loosen(heard)));
+  }
+
+  private static Spoken spoken(String tidy, List<Found> found) {
     return new Spoken(
         worked(found), firstPhase(found), spent(found), pieces(found), loose(tidy, found));
   }

@@ -215,6 +215,47 @@ class TonightCommandTest {
   }
 
   @Test
+  void whatCannotBeTakenBackIsText() throws IOException {
+    assertEquals(
+        new Run(
+            0,
+            "2026/2026-06-01-planking.md\n",
+            """
+            understood:
+              1 strake, taken back
+              into the text: "minus three strakes": takes back more than the 2 done by then
+              into the text: "it rained hard"
+              into the text: "removed strake 3": takes back number 3, which was not done by then
+            """
+                + NOTHING),
+        tonight("--say", "-1 strake, minus three strakes, it rained hard, removed strake 3"));
+    assertTrue(
+        text("2026/2026-06-01-planking.md")
+            .endsWith(
+                """
+                pieces:
+                  strakes: -1                  # 3 of 4 are done
+                ---
+
+                minus three strakes
+
+                it rained hard
+
+                removed strake 3
+                """),
+        text("2026/2026-06-01-planking.md"));
+    assertEquals("2 entries, no errors, no warnings\n", check(memory));
+    // What was done later was not done by then.
+    assertEquals(
+        """
+        understood:
+          into the text: "-1 strake": takes back more than the 0 done by then
+        """
+            + NOTHING,
+        tonight("--date", "2026-05-29", "--say", "-1 strake").err());
+  }
+
+  @Test
   void whatDoesNotFitTheJournalIsWrittenAndToldWithItsCure() throws IOException {
     assertEquals(
         new Run(
@@ -313,6 +354,10 @@ class TonightCommandTest {
             + folder.resolve("2027")
             + " is already there\n",
         run.err());
+    assertEquals(
+        "not written: planking 2:45,\\u0007 rain\n" + run.err(),
+        tonight("--date", "2027-01-01", "--say", "planking 2:45,\u0007 rain").err());
+    assertEquals(run, tonight("--date", "2027-01-01", "--say", " "));
   }
 
   private final List<List<String>> opened = new ArrayList<>();

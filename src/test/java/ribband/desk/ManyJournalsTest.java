@@ -67,7 +67,7 @@ class ManyJournalsTest {
                 Instant.parse(night + "T23:00:00Z"),
                 Optional.ofNullable(title),
                 Optional.ofNullable(say)
-                    .map(line -> SpokenLine.read(line, journal.project(), journal.phases())))
+                    .map(line -> SpokenLine.read(line, journal, night)))
             .write()
             .file();
     assertEquals(before, desk.problems(), () -> night + " " + read(file));

@@ -47,8 +47,7 @@ class TonightTest {
         Desk.NIGHT,
         LocalDateTime.parse("2026-03-14T22:10").atZone(ZoneId.of("America/Chicago")).toInstant(),
         Optional.ofNullable(title),
-        Optional.ofNullable(say)
-            .map(line -> SpokenLine.read(line, journal.project(), journal.phases())));
+        Optional.ofNullable(say).map(line -> SpokenLine.read(line, journal, Desk.NIGHT)));
   }
 
   /** Its text; the journal is as sound as it was. */

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import ribband.press.PressBusy;
 
 /** Draws the site and puts it in place, all of it or nothing. */
 @Command(
@@ -50,11 +51,21 @@ final class PublishCommand implements Callable<Integer> {
             version,
             new PictureCounter(around, options),
             open -> teller.requireSound(open, ", nothing was published"));
-    Publishing.Done done = publishing.publish(found, today);
+    Publishing.Done done = publish(publishing, found, today);
     around.out().println(done.made().told());
     around.out().println(done.told());
     done.left().forEach(around.err()::println);
     around.out().println(found.output().resolve("index.html"));
     return ExitCode.DONE;
+  }
+
+  private static Publishing.Done publish(
+      Publishing publishing, OpenJournal.Found found, LocalDate today)
+      throws IOException, InterruptedException {
+    try {
+      return publishing.publish(found, today);
+    } catch (PressBusy e) {
+      throw Refusal.surroundings(e.getMessage());
+    }
   }
 }

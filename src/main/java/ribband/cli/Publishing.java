@@ -89,9 +89,11 @@ final class Publishing {
   /**
    * Publishes, or finds that nothing has changed.
    *
-   * @throws Refusal where the judge refuses, another run is at work, or no site may stand there
+   * @throws Refusal where the judge refuses, or no site may stand there
+   * @throws PressBusy where another run is at work
    */
-  Done publish(OpenJournal.Found found, LocalDate today) throws IOException, InterruptedException {
+  Done publish(OpenJournal.Found found, LocalDate today)
+      throws PressBusy, IOException, InterruptedException {
     Instant began = around.clock().instant();
     LastPublish last = LastPublish.load(found.output().toAbsolutePath().normalize());
     OpenJournal.Listed listed = found.list(around);
@@ -103,7 +105,7 @@ final class Publishing {
   }
 
   private Done publish(OpenJournal open, LastPublish last, Instant began)
-      throws IOException, InterruptedException {
+      throws PressBusy, IOException, InterruptedException {
     Inspection inspection = Inspection.of(open, Site.showing(open.journal()), began);
     if (inspection.open().errors() > 0) {
       // Bad pictures are told in the same run, though nothing will be printed.
@@ -124,8 +126,6 @@ final class Publishing {
       return done(made, published, began);
     } catch (PressRefused e) {
       throw Refusal.wrongUsage(e.getMessage());
-    } catch (PressBusy e) {
-      throw Refusal.surroundings(e.getMessage());
     }
   }
 

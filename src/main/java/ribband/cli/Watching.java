@@ -13,9 +13,11 @@ import java.util.Optional;
 import java.util.Set;
 import ribband.journal.JournalFolder;
 import ribband.memory.TreeState;
+import ribband.press.PressBusy;
 import ribband.preview.Lookout;
 import ribband.preview.Preview;
 import ribband.preview.Trouble;
+import ribband.problem.OneLine;
 
 /**
  * What {@code watch} does at each change: publishes, tells the terminal and the open pages how it
@@ -38,6 +40,9 @@ final class Watching implements Lookout.Work {
 
   /** What the terminal and the pages were told last. */
   private List<Trouble> told = List.of();
+
+  /** The other runs that the terminal was told of. */
+  private final Set<String> waitedFor = new HashSet<>();
 
   /** The state that the last look found, and the folders that it saw. */
   private String seen = "";
@@ -124,6 +129,9 @@ final class Watching implements Lookout.Work {
       Publishing.Done done = publishing.publish(found, options.today(around.clock()));
       tellDone(done);
       return Lookout.Outcome.SETTLED;
+    } catch (PressBusy e) {
+      tellBusy(e);
+      return Lookout.Outcome.TRY_AGAIN;
     } catch (IOException | RuntimeException | Error e) {
       Failures.Told failure = failures.told(e, List.of("watch"));
       if (failure.exitCode() == ExitCode.WRONG_USAGE && !isUnderWay) {
@@ -178,6 +186,17 @@ final class Watching implements Lookout.Work {
     boolean mayPass =
         failure.exitCode() == ExitCode.SURROUNDINGS || failure.exitCode() == ExitCode.WRONG_USAGE;
     return mayPass ? Lookout.Outcome.TRY_AGAIN : Lookout.Outcome.SETTLED;
+  }
+
+  /** Two that watch one journal meet at each save: the terminal hears of it once. */
+  private void tellBusy(PressBusy busy) {
+    String sentence = busy.who() + "; it is waited for";
+    List<Trouble> troubles = List.of(Trouble.outside(sentence));
+    if (waitedFor.add(sentence)) {
+      around.err().println(time() + OneLine.of(sentence));
+      told = troubles;
+    }
+    preview.show(troubles);
   }
 
   private List<Trouble> troubles() {

@@ -189,7 +189,17 @@ class WatchCommandTest {
             .shows("/.ribband/now?x", "another run is at work");
       }
       watch.shows(PAGE, "Meanwhile.").said("; all is mended");
-      assertEquals(1, watch.err().lines().count(), watch.err());
+      try (Press other = Press.open(boat.resolve("site"), boat)) {
+        assertTrue(Files.isDirectory(other.staging()));
+        WatchRun.save(entry, text("Once more."));
+        watch.shows("/.ribband/now?x", "another run is at work");
+      }
+      watch.shows(PAGE, "Once more.");
+      assertEquals(
+          "another run is at work here (process "
+              + ProcessHandle.current().pid()
+              + "); it is waited for\n",
+          watch.err().substring("21:00:00  ".length()));
     }
   }
 

@@ -66,8 +66,7 @@ class ManyJournalsTest {
                 night,
                 Instant.parse(night + "T23:00:00Z"),
                 Optional.ofNullable(title),
-                Optional.ofNullable(say)
-                    .map(line -> SpokenLine.read(line, journal, night)))
+                Optional.ofNullable(say).map(line -> SpokenLine.read(line, journal, night)))
             .write()
             .file();
     assertEquals(before, desk.problems(), () -> night + " " + read(file));

@@ -30,7 +30,7 @@ public record BroughtEntry(NewEntry file, PastSession session, String text) {
     StringBuilder text = new StringBuilder("---\n");
     session.phase().ifPresent(id -> text.append("phase: ").append(Yaml.text(id)).append('\n'));
     if (!session.hours().isZero()) {
-      text.append("hours: ").append(hours(session.hours())).append('\n');
+      text.append("hours: ").append(Yaml.hours(session.hours())).append('\n');
     }
     if (!session.cost().isZero()) {
       text.append("cost: ").append(session.cost().decimal(currency)).append('\n');
@@ -39,14 +39,6 @@ public record BroughtEntry(NewEntry file, PastSession session, String text) {
     return session.note().isEmpty()
         ? text.toString()
         : text.append(PlainWords.markdown(session.note())).append('\n').toString();
-  }
-
-  /** Read back as the same seconds: 4 decimals are a third of a second. */
-  static String hours(Hours hours) {
-    long minutes = hours.seconds() / 60;
-    return hours.seconds() % 60 == 0
-        ? minutes / 60 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60
-        : hours.decimal();
   }
 
   /** What a session adds to the totals. */

@@ -54,7 +54,7 @@ public record CarriedBlock(String yaml, Sums before, Sums brought) {
             + "\n  sessions: "
             + all.sessions()
             + "\n"
-            + byPhase("hours", all.hours(), BroughtEntry::hours)
+            + byPhase("hours", all.hours(), Yaml::hours)
             + byPhase("cost", all.cost(), paid -> paid.decimal(journal.project().currency()));
     return new CarriedBlock(yaml, Ledger.of(journal).whole(), brought);
   }

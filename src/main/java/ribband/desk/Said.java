@@ -58,20 +58,12 @@ record Said(List<String> hours, List<String> cost, Map<String, String> pieces, L
       return List.of();
     }
     if (byPhase.keySet().equals(Set.of(phase))) {
-      return List.of("hours: " + written(byPhase.get(phase)));
+      return List.of("hours: " + Yaml.hours(byPhase.get(phase)));
     }
     return List.of(
         byPhase.entrySet().stream()
-            .map(e -> Yaml.text(e.getKey().orElse("unsorted")) + ": " + written(e.getValue()))
+            .map(e -> Yaml.text(e.getKey().orElse("unsorted")) + ": " + Yaml.hours(e.getValue()))
             .collect(Collectors.joining(", ", "hours: {", "}")));
-  }
-
-  /** {@code 2:45}; decimal where there are seconds, which four places tell. */
-  private static String written(Hours hours) {
-    long minutes = hours.seconds() / 60;
-    return hours.seconds() % 60 == 0
-        ? minutes / 60 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60
-        : hours.decimal();
   }
 
   /**

@@ -1,8 +1,9 @@
 package ribband.desk;
 
 import java.util.regex.Pattern;
+import ribband.measure.Hours;
 
-/** Writes words as YAML, so that they are read back as they are. */
+/** Writes words and hours as YAML, so that they are read back as they are. */
 final class Yaml {
   /** Words that no reader of YAML takes for anything else, in braces too. */
   private static final Pattern PLAIN =
@@ -28,5 +29,16 @@ final class Yaml {
     String line = line(words);
     String quoted = "'" + line.replace("'", "''") + "'";
     return PLAIN.matcher(line).matches() && !SPECIAL.matcher(line).matches() ? line : quoted;
+  }
+
+  /**
+   * {@code 2:45}; decimal where there are seconds. Read back as the same seconds: 4 decimals are a
+   * third of a second.
+   */
+  static String hours(Hours hours) {
+    long minutes = hours.seconds() / 60;
+    return hours.seconds() % 60 == 0
+        ? minutes / 60 + (minutes % 60 < 10 ? ":0" : ":") + minutes % 60
+        : hours.decimal();
   }
 }

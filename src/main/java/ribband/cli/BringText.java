@@ -34,7 +34,7 @@ final class BringText {
         Paragraph.of(
             past.file() + ": ",
             2,
-            Saying.counted(sessions.size(), "session", "sessions")
+            Saying.counted(sessions.size(), "row", "rows")
                 + " from "
                 + Saying.day(first.date())
                 + " through "

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import ribband.measure.Saying;
 import ribband.measure.Unreadable;
 import ribband.problem.OneLine;
 import ribband.problem.Problems;
@@ -119,7 +120,9 @@ final class DateCells {
               + OneLine.quote(open.get(0).text())
               + " "
               + what
-              + (open.size() > 1 ? ", and " + (open.size() - 1) + " more dates too" : "")
+              + (open.size() > 1
+                  ? ", and " + Saying.counted(open.size() - 1, "more date", "more dates") + " too"
+                  : "")
               + "; "
               + cure);
     }

@@ -63,7 +63,8 @@ final class HeaderCheck {
               + "; say which with --column "
               + what.word()
               + "="
-              + CellAt.letters(fitting.get(0) + 1));
+              + CellAt.letters(fitting.get(0) + 1)
+              + (what == What.HOURS ? ", or write them in one column, as 2:45" : ""));
     }
   }
 

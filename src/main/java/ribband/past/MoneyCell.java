@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import ribband.measure.Currency;
 import ribband.measure.Money;
+import ribband.measure.Saying;
 import ribband.measure.Unreadable;
 
 /**
@@ -52,6 +53,10 @@ final class MoneyCell {
     }
     String plain = decimal.plain(bare.figures(), currency);
     return currency.read(bare.negative() ? "-" + plain : plain);
+  }
+
+  String said(Money amount) {
+    return Saying.money(amount, currency);
   }
 
   /** An amount without its sign and its currency. */

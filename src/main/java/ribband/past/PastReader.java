@@ -212,8 +212,9 @@ public final class PastReader {
         problems.error(
             at.place(),
             at
-                + " begins a row of sums that the rows above do not come to; mend a row, or take"
-                + " this one out");
+                + " begins a row of sums, but the rows above come to "
+                + sums.told()
+                + "; mend a row, or take this one out");
       }
       return;
     }

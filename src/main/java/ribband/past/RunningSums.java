@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import ribband.measure.Hours;
 import ribband.measure.Money;
+import ribband.measure.Saying;
 import ribband.measure.Unreadable;
 import ribband.past.HoursCell.Unit;
 
@@ -31,7 +32,12 @@ final class RunningSums {
   /** Whether the date's cell says that the row is none of a session. */
   static boolean isNamed(Row row, What dated) {
     String word = row.text(dated).toLowerCase(Locale.ROOT).replaceAll("[:.]$", "");
-    return WORDS.contains(word);
+    return WORDS.contains(word) || word.endsWith(" total") || word.startsWith("total ");
+  }
+
+  /** {@code 4¼ h and $23.70}. */
+  String told() {
+    return Saying.hours(hours) + " h" + (cost.isZero() ? "" : " and " + money.said(cost));
   }
 
   /** Whether a row without a date tells these sums, and nothing else. */

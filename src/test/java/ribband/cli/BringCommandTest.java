@@ -65,7 +65,7 @@ class BringCommandTest {
         new Run(
             0,
             """
-            past.csv: 3 sessions from 3 May 2024 through 6 May 2024
+            past.csv: 3 rows from 3 May 2024 through 6 May 2024
               took column A "Date" for the date, B "Hours" for the hours, C "Stage" for the
                 phase, D "Cost" for the cost and E "What" for the note
 

@@ -321,7 +321,7 @@ class CellsTest {
     }
     assertEquals(
         "past.csv:2:1: error: A2 (date) \"14/03/26\""
-            + YEAR_IS_OPEN.replace("last;", "last, and 1 more dates too;"),
+            + YEAR_IS_OPEN.replace("last;", "last, and 1 more date too;"),
         sheets.outcome("date,hours\n14/03/26,1\n15/03/26,1\n"));
     assertEquals(
         "past.csv:2:1: error: A2 (date) \"04/03/26\" may have the day or the month first; say which"

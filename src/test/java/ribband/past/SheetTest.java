@@ -191,11 +191,11 @@ class SheetTest {
   void twoColumnsAlikeHaveToBeTold() {
     assertEquals(
         "past.csv:1:2: error: B \"Hours\" and C \"Minutes\" may each be the hours; say which with"
-            + " --column hours=B",
+            + " --column hours=B, or write them in one column, as 2:45",
         SHEETS.outcome("Date,Hours,Minutes\n2026-03-14,2,45\n"));
     assertEquals(
         "past.csv:1:2: error: B \"Boat hours\" and C \"Shop hours\" may each be the hours; say which"
-            + " with --column hours=B",
+            + " with --column hours=B, or write them in one column, as 2:45",
         SHEETS.outcome("Date,Boat hours,Shop hours\n2026-03-14,2,45\n"));
     assertEquals(
         "2026-03-14 | - | - | 0.75 | 0.00 | ",
@@ -305,15 +305,17 @@ class SheetTest {
         "Total,3,12.50 | passed over row 4, which adds up the rows above it",
         "grand total:,3:00,$12.50 | passed over row 4, which adds up the rows above it",
         ",3, | passed over row 4, which adds up the rows above it",
+        "March total,3, | passed over row 4, which adds up the rows above it",
+        "Total of March,3, | passed over row 4, which adds up the rows above it",
         "Sum,,12.5 | passed over row 4, which adds up the rows above it",
-        "Total,4,12.50 | past.csv:4:1: error: A4 (date) begins a row of sums that the rows above do"
-            + " not come to; mend a row, or take this one out",
-        "Total,3,12.60 | past.csv:4:1: error: A4 (date) begins a row of sums that the rows above do"
-            + " not come to; mend a row, or take this one out",
-        "Total,three,12.50 | past.csv:4:1: error: A4 (date) begins a row of sums that the rows above"
-            + " do not come to; mend a row, or take this one out",
-        "Total,3,twelve | past.csv:4:1: error: A4 (date) begins a row of sums that the rows above"
-            + " do not come to; mend a row, or take this one out",
+        "Total,4,12.50 | past.csv:4:1: error: A4 (date) begins a row of sums, but the rows above"
+            + " come to 3 h and $12.50; mend a row, or take this one out",
+        "Total,3,12.60 | past.csv:4:1: error: A4 (date) begins a row of sums, but the rows above"
+            + " come to 3 h and $12.50; mend a row, or take this one out",
+        "Total,three,12.50 | past.csv:4:1: error: A4 (date) begins a row of sums, but the rows above"
+            + " come to 3 h and $12.50; mend a row, or take this one out",
+        "Total,3,twelve | past.csv:4:1: error: A4 (date) begins a row of sums, but the rows above"
+            + " come to 3 h and $12.50; mend a row, or take this one out",
         ",3,13 | past.csv:4:1: error: A4 (date) has no date; write one, or take the row out",
         ",2, | past.csv:4:1: error: A4 (date) has no date; write one, or take the row out",
       })

@@ -22,7 +22,7 @@ public final class SpokenLine {
    */
   public static Spoken read(String line, Project project, List<Phase> phases) {
     String tidy = Lexer.tidy(line);
-    return spoken(tidy, found(tidy, project, phases));
+    return spoken(tidy, PieceTotals.check(found(tidy, project, phases)));
   }
 
   /**
@@ -34,13 +34,15 @@ public final class SpokenLine {
   public static Spoken read(String line, Journal journal, LocalDate night) {
     String tidy = Lexer.tidy(line);
     List<Found> found = found(tidy, journal.project(), journal.phases());
-    return spoken(tidy, TakenBack.check(found, journal, night));
+    List<Found> counted = PieceTotals.check(TakenBack.check(found, journal, night));
+    // Once more, as pieces that were too many do not count as done.
+    return spoken(tidy, TakenBack.check(counted, journal, night));
   }
 
   private static List<Found> found(String tidy, Project project, List<Phase> phases) {
     List<Found> heard =
         new Listener(tidy, new Vocabulary(project, phases), project.currency()).listen();
-    return PieceTotals.check(PhaseOfHours.settle(Ties.loosen(heard)));
+    return PhaseOfHours.settle(Ties.loosen(heard));
   }
 
   private static Spoken spoken(String tidy, List<Found> found) {

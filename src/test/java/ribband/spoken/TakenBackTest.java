@@ -89,6 +89,17 @@ class TakenBackTest {
   }
 
   @Test
+  void whatIsRefusedDoesNotCount() throws IOException {
+    assertEquals(
+        List.of(
+            "5 ribs",
+            "into the text: \"minus three ribs\": takes back more than the 0 done by then",
+            "into the text: \"five ribs\": comes to 10 with what was said before; there are 9 ribs",
+            "into the text: \"minus six ribs\": takes back more than the 5 done by then"),
+        told("minus three ribs, five ribs, five ribs, minus six ribs"));
+  }
+
+  @Test
   void whatWasSaidBeforeCounts() throws IOException {
     entry("2026-03-15", "ribs: 5");
     assertEquals(

@@ -282,7 +282,7 @@ class CellsTest {
     String open = "date,hours\n3/3/2026,1\n4/3/2026,1\n5/3/2026,1\n";
     assertEquals(
         "past.csv:3:1: error: A3 (date) \"4/3/2026\" may have the day or the month first, and 1 more"
-            + " dates too; say which with --dates day-first or --dates month-first",
+            + " date too; say which with --dates day-first or --dates month-first",
         sheets.outcome(open));
     assertEquals(
         "2026-03-03 | - | - | 1 | 0.00 | \n2026-03-04 | - | - | 1 | 0.00 | \n"

@@ -241,16 +241,17 @@ class BringingTest {
         "2026-02-02,1,,,",
         "2026-02-03,,,1.00,",
         "2026-02-04,,,,words alone",
+        "2026-02-05,,,2.00,",
         "2026-03-14,1,planking,,",
         "2026-03-15,1,planking,,");
     assertEquals(
         List.of(
-            "past.csv: warning: 2 sessions name no phase and will count under unsorted; give one to"
+            "past.csv: warning: 3 sessions name no phase and will count under unsorted; give one to"
                 + " all of them with --phase \"=fairing\"",
             "past.csv:2:1: warning: 1 session, the first of them of 2026-02-01, is within the"
                 + " carried work, which goes through 2026-02-01; make sure that nothing is counted"
                 + " twice",
-            "past.csv:7:1: warning: 1 session, the first of them of 2026-03-15, is in the future,"
+            "past.csv:8:1: warning: 1 session, the first of them of 2026-03-15, is in the future,"
                 + " today is 2026-03-14; check the dates"),
         told);
     plan(

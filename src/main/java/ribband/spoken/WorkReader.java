@@ -107,6 +107,10 @@ final class WorkReader {
   private String whyNot(TimePhrase.Form form) {
     Lexeme word = unknown.get(0);
     boolean mayBePhase = phase.isEmpty() && unknown.size() == 1 && word.isWord();
+    if (mayBePhase && phases.contains(word.plain())) {
+      return OneLine.quote(part.typed(word))
+          + " may be the phase or a plain word; write its hours into the entry";
+    }
     if (mayBePhase && !phases.isEmpty()) {
       return OneLine.quote(part.typed(word))
           + " is no phase; "

@@ -185,6 +185,37 @@ class SpokenLineTest {
   }
 
   @Test
+  void aPhaseGoesByItsIdItsTitleAndTheFirstWordThatIsItsAlone() throws IOException {
+    Boat boat =
+        Boat.of(
+            folder,
+            """
+            phases:
+              - {id: outside, title: Hull paint}
+              - {id: inside, title: Hull varnish}
+              - {id: rig, title: Mast and sail}
+              - {id: place, title: On}
+            """);
+    for (String name : List.of("rig", "mast and sail", "mast")) {
+      assertEquals(List.of("rig 1½ h"), boat.told(name + " 1:30"), name);
+    }
+    assertEquals(List.of("outside 1½ h"), boat.told("hull paint 1:30"));
+    assertEquals(List.of("inside 1½ h"), boat.told("inside 1:30"));
+    assertEquals(
+        List.of(
+            "into the text: \"hull 1:30\": \"hull\" is no phase; there are outside, inside, rig,"
+                + " place"),
+        boat.told("hull 1:30"));
+    // Small words mean something of their own.
+    assertEquals(List.of("1½ h"), boat.told("on 1:30"));
+    assertEquals(
+        List.of(
+            "into the text: \"place 1:30\": \"place\" may be the phase or a plain word; write its"
+                + " hours into the entry"),
+        boat.told("place 1:30"));
+  }
+
+  @Test
   void aPhaseThatIsCalledLikeANumberIsNotHeard() throws IOException {
     assertEquals(List.of("2 h"), boat("USD").told("two hours"));
   }

@@ -19,6 +19,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -192,7 +193,7 @@ class PreviewTest {
             client.sendAsync(
                 HttpRequest.newBuilder(preview.address().resolve("/big.txt")).build(),
                 BodyHandlers.ofString());
-        Files.move(next, file, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        Files.move(next, file, StandardCopyOption.ATOMIC_MOVE);
         String body = sent.get().body();
         assertEquals(HALF_A_MEGABYTE, body.length());
         assertEquals(1, body.chars().distinct().count());

@@ -72,6 +72,28 @@ class MetadataTest {
     return folder.resolve("2026-03-14-scarf").resolve(name);
   }
 
+  /** The builder's own copy keeps all; only what is published is without. */
+  @Test
+  void whatTonightBringsFromACardIsPublishedWithoutIt() throws IOException {
+    Path boat = folder.resolve("boat");
+    Path picture = folder.resolve("card/IMG_1.jpg");
+    new InMemory(boat).with("project.yaml", "name: Teal\nphases: [planking]\n");
+    Camera.shoot(picture, 500, 400, 1, "2026:03:14 20:25:41");
+    ExifTool.plant(picture, NOTES);
+    String card = picture.getParent().toString();
+    String[] tonight = {"tonight", "--say", "planking 2:45", "--photos", card};
+    assertEquals(0, new InMemory(boat).at("2026-03-14T22:30").run(tonight).code());
+    Path brought = boat.resolve("2026/2026-03-14-planking/IMG_1.jpg");
+    assertEquals(-1, Files.mismatch(picture, brought));
+    new Builder(boat).publish();
+    assertTrue(ExifTool.dump(brought).contains("12.345678"));
+    String published = ExifTool.dump(boat.resolve("site"));
+    assertTrue(published.contains("JFIF"), published);
+    for (String planted : List.of("PLANTED-4711", "Planted", "12.345678", "43.218765")) {
+      assertFalse(published.contains(planted), planted);
+    }
+  }
+
   @Test
   void nothingPlantedIsFoundInAnyFileOfTheSite() throws IOException {
     new InMemory(folder)

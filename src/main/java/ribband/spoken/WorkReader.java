@@ -23,6 +23,7 @@ final class WorkReader {
   private Optional<Phase> phase = Optional.empty();
   private Optional<TimePhrase> time = Optional.empty();
   private boolean isDecimal;
+  private boolean isPriced;
   private Optional<TimePhrase> second = Optional.empty();
 
   private WorkReader(Part part, Collection<String> phases) {
@@ -51,7 +52,7 @@ final class WorkReader {
     if (second.isPresent()) {
       throw new Unreadable("has two figures for hours", "write hours and minutes as 2:45");
     }
-    if (bare && isDecimal && time.get().hours().compareTo(LONG_NIGHT) > 0) {
+    if (bare && (isPriced || isDecimal && time.get().hours().compareTo(LONG_NIGHT) > 0)) {
       throw new Unreadable(
           "may be hours or money",
           "write " + time.get().hours().decimal() + " h, or a currency sign");
@@ -99,9 +100,15 @@ final class WorkReader {
       throw new Unreadable("is a time of day", "write how long it was, as 2:45");
     }
     isDecimal |= part.get(at).whole().isEmpty();
+    isPriced |= isDecimal && (part.is(found.end(), "for") || hasNoParts(part.get(at)));
     second = time.map(first -> found);
     time = time.or(() -> Optional.of(found));
     return found.end();
+  }
+
+  /** {@code 12.00}: nobody writes whole hours so. */
+  private static boolean hasNoParts(Lexeme figure) {
+    return figure.plain().endsWith(".00") || figure.plain().endsWith(",00");
   }
 
   private String whyNot(TimePhrase.Form form) {

@@ -2,9 +2,9 @@ package ribband.card;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.Objects;
 import java.util.Optional;
+import ribband.measure.Night;
 
 /**
  * The time in which a picture must have been taken, by the camera's own clock.
@@ -13,9 +13,6 @@ import java.util.Optional;
  * @param until the first moment after it
  */
 public record Window(LocalDateTime from, LocalDateTime until) {
-  /** Whoever works past midnight writes it to the evening on which the work began. */
-  private static final LocalTime NIGHT_ENDS = LocalTime.of(4, 0);
-
   public Window {
     Objects.requireNonNull(from);
     Objects.requireNonNull(until);
@@ -34,11 +31,7 @@ public record Window(LocalDateTime from, LocalDateTime until) {
    * @throws IllegalArgumentException where that is a later date than tonight's
    */
   public static Window since(Optional<LocalDate> lastEntry, LocalDate tonight) {
-    return new Window(lastEntry.map(Window::endOf).orElse(LocalDateTime.MIN), endOf(tonight));
-  }
-
-  private static LocalDateTime endOf(LocalDate night) {
-    return night.plusDays(1).atTime(NIGHT_ENDS);
+    return new Window(lastEntry.map(Night::endOf).orElse(LocalDateTime.MIN), Night.endOf(tonight));
   }
 
   /** Why a moment is outside; empty where it is inside. */

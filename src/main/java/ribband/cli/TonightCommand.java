@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,7 @@ import ribband.desk.Tonight;
 import ribband.desk.Tonight.Written;
 import ribband.joints.BeforeBed;
 import ribband.measure.Dates;
+import ribband.measure.Night;
 import ribband.measure.Saying;
 import ribband.measure.Unreadable;
 import ribband.problem.OneLine;
@@ -44,9 +46,6 @@ import ribband.spoken.SpokenWords;
       "  ribband tonight --date 2026-03-13        a night that was forgotten"
     })
 final class TonightCommand implements Callable<Integer> {
-  /** Whoever works past midnight writes it to the evening on which the work began. */
-  private static final LocalTime NIGHT_ENDS = LocalTime.of(4, 0);
-
   private static final int LONGEST_TITLE = 200;
 
   private final Surroundings around;
@@ -118,18 +117,17 @@ final class TonightCommand implements Callable<Integer> {
         throw Refusal.wrongValue("--date", date, e);
       }
     }
-    Optional<LocalDate> given = options.givenToday();
-    if (given.isPresent()) {
-      return given.get();
-    }
-    LocalDate today = LocalDate.now(around.clock());
-    return isNightBefore() ? today.minusDays(1) : today;
+    return options.givenToday().orElseGet(this::byTheClock);
+  }
+
+  private LocalDate byTheClock() {
+    return Night.at(LocalDateTime.now(around.clock()));
   }
 
   private boolean isNightBefore() {
     return date == null
         && options.givenToday().isEmpty()
-        && LocalTime.now(around.clock()).isBefore(NIGHT_ENDS);
+        && byTheClock().isBefore(LocalDate.now(around.clock()));
   }
 
   private Optional<String> named() {

@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -17,6 +16,7 @@ import java.util.Set;
 import ribband.journal.Entry;
 import ribband.journal.Journal;
 import ribband.measure.Name;
+import ribband.measure.Night;
 import ribband.measure.Saying;
 import ribband.measure.Span;
 import ribband.problem.Paragraph;
@@ -27,8 +27,6 @@ import ribband.shop.Figure;
 
 /** Says what must still be looked at before bed, in order of time; what is unknown comes last. */
 public final class BeforeBed {
-  /** Whoever works past midnight is still in the night before. */
-  private static final LocalTime NIGHT_ENDS = LocalTime.of(4, 0);
 
   /** The next time in the shop is as late as this one. */
   private static final Duration A_DAY = Duration.ofHours(24);
@@ -59,9 +57,7 @@ public final class BeforeBed {
     this.bonds = bonds;
     this.now = bonds.now();
     this.zone = bonds.project().zone();
-    LocalDateTime local = local(now);
-    boolean isPastMidnight = local.toLocalTime().isBefore(NIGHT_ENDS);
-    this.night = local.toLocalDate().minusDays(isPastMidnight ? 1 : 0);
+    this.night = Night.at(local(now));
     this.doubts = Doubts.of(journal, problems, night);
   }
 
@@ -149,7 +145,7 @@ public final class BeforeBed {
   }
 
   private Instant nightEnds() {
-    return night.plusDays(1).atTime(NIGHT_ENDS).atZone(zone).toInstant();
+    return Night.endOf(night).atZone(zone).toInstant();
   }
 
   private void call(Instant at, String words) {

@@ -65,13 +65,23 @@ final class PhaseNames {
       return id;
     }
     if (listed) {
-      String meant = OneLine.quote(text.strip() + "=" + ids.get(0));
       throw new Unreadable(
           "is not among the phases of project.yaml",
           Nearest.to(text, names)
-              .map(near -> "did you mean " + OneLine.quote(near) + "? Else say --phase " + meant)
-              .orElseGet(() -> Nearest.hint(text, ids, "") + "; or say --phase " + meant));
+              .map(
+                  near ->
+                      "did you mean "
+                          + OneLine.quote(near)
+                          + "? Then say --phase "
+                          + meant(text, byName.get(Name.fold(near))))
+              .orElseGet(
+                  () ->
+                      Nearest.hint(text, ids, "") + "; or say --phase " + meant(text, ids.get(0))));
     }
     return Name.fold(Phase.readId(text.strip()));
+  }
+
+  private static String meant(String text, String id) {
+    return OneLine.quote(text.strip() + "=" + id);
   }
 }

@@ -166,7 +166,7 @@ class BringCommandTest {
             past.csv:2:1: error: A2 (date) "soon" is not a date; write year-month-day, as 2026-03-14
             past.csv:2:2: error: B2 (hours) "2;45" is not a length of time; write 2:45, 2.75 or 2 3/4
             past.csv:2:3: error: C2 (phase) "planing" is not among the phases of project.yaml; did \
-            you mean "planking"? Else say --phase "planing=lofting"
+            you mean "planking"? Then say --phase "planing=planking"
             3 errors in past.csv, nothing was written
             """),
         here().run("bring", "past.csv", "boat", "--write"));

@@ -374,12 +374,12 @@ class CellsTest {
         "side decks | side-decks",
         "'' | -",
         "unsorted | -",
-        "planing | is not among the phases of project.yaml; did you mean \"planking\"? Else say"
-            + " --phase \"planing=lofting\"",
+        "planing | is not among the phases of project.yaml; did you mean \"planking\"? Then say"
+            + " --phase \"planing=planking\"",
         "hull | is not among the phases of project.yaml; there are lofting, planking, side-decks; or"
             + " say --phase \"hull=lofting\"",
-        "'planking,' | is not among the phases of project.yaml; did you mean \"planking\"? Else say"
-            + " --phase \"planking,=lofting\"",
+        "'planking,' | is not among the phases of project.yaml; did you mean \"planking\"? Then say"
+            + " --phase \"planking,=planking\"",
         "planking / lofting | names several phases; write a row for each, with its own hours",
         "planking and lofting | names several phases; write a row for each, with its own hours",
         "planking and hull | is not among the phases of project.yaml; there are lofting, planking,"

@@ -2,11 +2,9 @@ package ribband.cli;
 
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import ribband.press.PressBusy;
 
 /** Draws the site and puts it in place, all of it or nothing. */
@@ -26,11 +24,7 @@ final class PublishCommand implements Callable<Integer> {
 
   @Mixin private JournalArgument journal;
 
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "DIR",
-      description = "the site's folder; without it site/ in the journal's")
-  private String output;
+  @Mixin private OutputOption output;
 
   @Mixin private Common options;
 
@@ -42,8 +36,7 @@ final class PublishCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, InterruptedException {
     LocalDate today = options.today(around.clock());
-    OpenJournal.Found found =
-        OpenJournal.find(around, journal.folder(), Optional.ofNullable(output));
+    OpenJournal.Found found = OpenJournal.find(around, journal.folder(), output.folder());
     ProblemTeller teller = new ProblemTeller(around, options);
     Publishing publishing =
         new Publishing(

@@ -2,7 +2,6 @@ package ribband.cli;
 
 import java.io.IOException;
 import java.time.Duration;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,11 +29,7 @@ final class WatchCommand implements Callable<Integer> {
 
   @Mixin private JournalArgument journal;
 
-  @Option(
-      names = {"-o", "--output"},
-      paramLabel = "DIR",
-      description = "the site's folder; without it site/ in the journal's")
-  private String output;
+  @Mixin private OutputOption output;
 
   @Option(
       names = "--port",
@@ -55,8 +50,7 @@ final class WatchCommand implements Callable<Integer> {
     if (port < 1 || port > LAST_PORT) {
       throw Refusal.wrongUsage("--port " + port + " is no port; write one from 1 to 65535");
     }
-    OpenJournal.Found found =
-        OpenJournal.find(around, journal.folder(), Optional.ofNullable(output));
+    OpenJournal.Found found = OpenJournal.find(around, journal.folder(), output.folder());
     try {
       serve(found);
     } catch (InterruptedException e) {

@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Says values to a person, in English words and signs of our own: the same on every Java. */
@@ -254,5 +255,11 @@ public final class Saying {
       return minutes + " min";
     }
     return minutes % 60 == 0 ? minutes / 60 + " h" : minutes / 60 + " h " + minutes % 60 + " min";
+  }
+
+  /** With a capital letter in front, as a heading has it. */
+  public static String capitalised(String name) {
+    int first = name.offsetByCodePoints(0, 1);
+    return name.substring(0, first).toUpperCase(Locale.ROOT) + name.substring(first);
   }
 }

@@ -74,7 +74,7 @@ final class AheadJobs {
         job.what(),
         Addresses.href(Addresses.AHEAD, Addresses.entry(job.noted())),
         words.size(job),
-        said.isEmpty() ? "" : Words.capitalised(said) + ".");
+        said.isEmpty() ? "" : Saying.capitalised(said) + ".");
   }
 
   /** The drawing of the order; none where no job waits for another thing. */
@@ -97,7 +97,7 @@ final class AheadJobs {
                     + " a square stands for pieces or a phase.",
                 "An open ring is ready, a barred one held by a joint, a dot waits, a square stands"
                     + " for pieces or a phase. "
-                    + Words.capitalised(Saying.number(waiting))
+                    + Saying.capitalised(Saying.number(waiting))
                     + (waiting == 1 ? " job waits." : " jobs wait.")
                     + most),
             steps));
@@ -122,7 +122,7 @@ final class AheadJobs {
 
   private WorkOrder.Step goal(Goal goal) {
     return new WorkOrder.Step(
-        kind(goal), Words.capitalised(words.goal(goal)), Sign.GOAL, List.of(), "–");
+        kind(goal), Saying.capitalised(words.goal(goal)), Sign.GOAL, List.of(), "–");
   }
 
   private WorkOrder.Step job(OpenJob open, Map<Goal, Integer> numbers) {

@@ -112,10 +112,10 @@ final class AheadPage {
         jobs.in(State.WAITING),
         jobs.more(),
         jobs.order(),
-        Words.capitalised(Saying.number(ahead.chain().nights()))
+        Saying.capitalised(Saying.number(ahead.chain().nights()))
             + (ahead.chain().nights() == 1 ? " night" : " nights")
             + " of work that must follow each other, however many evenings are free.",
-        ahead.chain().links().stream().map(words::link).map(Words::capitalised).toList(),
+        ahead.chain().links().stream().map(words::link).map(Saying::capitalised).toList(),
         ahead.pieces().values().stream().map(AheadPage::pieces).toList(),
         pieceNotes(),
         plan.lines(),
@@ -136,7 +136,7 @@ final class AheadPage {
       parts.add(ready == 1 ? "One job is open and ready." : "One job is open, not yet ready.");
     } else if (open > 1) {
       parts.add(
-          Words.capitalised(Saying.number(open))
+          Saying.capitalised(Saying.number(open))
               + " jobs are open, "
               + (ready == 0 ? "none" : Saying.number(ready))
               + " of them ready.");
@@ -203,7 +203,7 @@ final class AheadPage {
         .map(
             part ->
                 new LeftLine(
-                    Words.capitalised(part.name()),
+                    Saying.capitalised(part.name()),
                     StandingWords.hours(part.seconds()),
                     ForecastWords.how(part.basis())))
         .toList();
@@ -211,7 +211,7 @@ final class AheadPage {
 
   private static PieceLine pieces(PieceCount count) {
     return new PieceLine(
-        Words.capitalised(count.kind().name()),
+        Saying.capitalised(count.kind().name()),
         Saying.count(count.done()) + " of " + Saying.count(count.kind().total()),
         Saying.count(count.left()),
         count.shareInWords(),
@@ -229,7 +229,7 @@ final class AheadPage {
   private List<String> pieceNotes() {
     List<String> notes = new ArrayList<>();
     for (Nightly kind : ahead.nightly().values()) {
-      String name = Words.capitalised(kind.count().kind().name());
+      String name = Saying.capitalised(kind.count().kind().name());
       String rate = PieceWords.rate(kind.count());
       notes.add(
           name + ": " + PieceWords.count(kind.count()) + (rate.isEmpty() ? "" : "; " + rate) + ".");

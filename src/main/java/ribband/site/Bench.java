@@ -22,13 +22,14 @@ import ribband.journal.Purchase;
 import ribband.measure.Name;
 import ribband.measure.Packs;
 import ribband.measure.Quantity;
+import ribband.measure.SaidMoney;
 import ribband.measure.Saying;
 import ribband.measure.ShopTalk;
 import ribband.measure.Units;
 
 /** Says what an entry's keys hold in a builder's words. */
 final class Bench {
-  private final Words words;
+  private final SaidMoney words;
   private final ShopTalk shop;
   private final Function<String, String> phaseTitle;
   private final Map<String, Job> jobs;
@@ -37,7 +38,7 @@ final class Bench {
   /**
    * @param entries all of the journal; what private ones note is never said
    */
-  Bench(Words words, Units units, Function<String, String> phaseTitle, List<Entry> entries) {
+  Bench(SaidMoney words, Units units, Function<String, String> phaseTitle, List<Entry> entries) {
     this.words = words;
     this.shop = new ShopTalk(units);
     this.phaseTitle = phaseTitle;
@@ -92,7 +93,7 @@ final class Bench {
     String count =
         work.count() < 0 ? Saying.count(-work.count()) + " scrapped" : Saying.count(work.count());
     String which = work.numbers().isEmpty() ? count : numbers(work.numbers());
-    return Words.capitalised(work.kind())
+    return Saying.capitalised(work.kind())
         + ": "
         + which
         + work.side().map(side -> ", " + side).orElse("");

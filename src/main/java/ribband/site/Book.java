@@ -22,6 +22,7 @@ import ribband.ledger.PhaseRow;
 import ribband.ledger.Purchases;
 import ribband.ledger.Records;
 import ribband.ledger.Row;
+import ribband.measure.SaidMoney;
 import ribband.stock.Shelf;
 import ribband.stock.Stock;
 
@@ -37,7 +38,7 @@ record Book(
     Ahead whole,
     Records records,
     Purchases purchases,
-    Words words,
+    SaidMoney words,
     String release) {
 
   static Book of(Album album, Ledger ledger, Stock stock, Ahead ahead, String release) {
@@ -50,7 +51,7 @@ record Book(
         ahead,
         Records.of(ledger),
         Purchases.of(journal),
-        new Words(journal.project().currency(), shown),
+        new SaidMoney(journal.project().currency(), shown),
         release);
   }
 

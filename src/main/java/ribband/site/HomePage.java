@@ -16,6 +16,7 @@ import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Saying;
+import ribband.recap.MonthSentence;
 
 /** The first page: how far she is, what this month brought, what last night looked like. */
 final class HomePage {

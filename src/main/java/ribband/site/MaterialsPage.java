@@ -173,7 +173,7 @@ final class MaterialsPage {
     Collections.reverse(moves);
     return new Section(
         id,
-        Words.capitalised(shelf.material()),
+        Saying.capitalised(shelf.material()),
         charts.level(shelf, id),
         shelf.onOrder().stream().filter(o -> o.entry().isPublic()).map(this::onOrder).toList(),
         kits.subList(Math.max(0, kits.size() - MOST_KITS), kits.size()).stream()

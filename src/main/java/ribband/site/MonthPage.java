@@ -10,6 +10,7 @@ import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Saying;
+import ribband.recap.MonthSentence;
 
 /** One month: said in a sentence, by phase, its entries and pictures. */
 final class MonthPage {

@@ -94,7 +94,7 @@ final class PhasePage {
         .map(
             standing ->
                 new Link(
-                    Words.capitalised(StandingWords.of(standing)),
+                    Saying.capitalised(StandingWords.of(standing)),
                     Addresses.href(page, Addresses.AHEAD + "#plan")));
   }
 

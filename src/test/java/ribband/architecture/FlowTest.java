@@ -25,7 +25,7 @@ class FlowTest {
   private static final List<String> FLOW =
       List.of(
           "problem", "measure", "shop", "memory", "journal", "prose", "photo", "album", "ledger",
-          "pieces", "joints", "stock", "plan", "nights", "jobs", "ahead", "chart", "site",
+          "pieces", "joints", "stock", "plan", "nights", "jobs", "ahead", "recap", "chart", "site",
           "telling", "press", "spoken", "card", "past", "desk", "preview", "cli");
 
   private static final JavaClasses CLASSES =

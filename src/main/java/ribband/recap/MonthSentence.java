@@ -1,4 +1,4 @@
-package ribband.site;
+package ribband.recap;
 
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -11,24 +11,25 @@ import ribband.ledger.Records;
 import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
+import ribband.measure.SaidMoney;
 import ribband.measure.Saying;
 
 /** Says a month as a builder would say it aloud. */
-final class MonthSentence {
+public final class MonthSentence {
   private static final int MOST_NAMED = 4;
 
   private final Ledger ledger;
-  private final Words words;
+  private final SaidMoney words;
   private final List<Row<YearMonth>> byRank;
 
-  MonthSentence(Ledger ledger, Words words) {
+  public MonthSentence(Ledger ledger, SaidMoney words) {
     this.ledger = ledger;
     this.words = words;
     this.byRank = Records.monthsByRank(ledger);
   }
 
   /** Hours, rank, money, where they went and where that leaves her. */
-  String of(Row<YearMonth> month) {
+  public String of(Row<YearMonth> month) {
     String went = whereItWent(month);
     return worked(month) + (went.isEmpty() ? "; " : ": " + went + ", and ") + standing(month) + ".";
   }
@@ -50,7 +51,7 @@ final class MonthSentence {
   }
 
   /** How the month ranks by hours, and which months beat it. */
-  String rank(Row<YearMonth> month) {
+  public String rank(Row<YearMonth> month) {
     List<YearMonth> better = Records.monthsThatBeat(byRank, month);
     List<YearMonth> level =
         byRank.stream()

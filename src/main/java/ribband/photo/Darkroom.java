@@ -3,6 +3,7 @@ package ribband.photo;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.WritableRaster;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -13,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javax.imageio.IIOImage;
@@ -20,6 +22,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.plugins.jpeg.JPEGImageWriteParam;
+import javax.imageio.stream.MemoryCacheImageInputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 import net.coobird.thumbnailator.Thumbnails;
 import ribband.memory.Hash;
@@ -59,15 +62,58 @@ public final class Darkroom {
    */
   public List<PrintSize> print(Path file, PictureFacts facts, Path folder)
       throws UnfitPicture, IOException {
+    develop(
+        file,
+        facts,
+        (size, jpeg) -> {
+          write(jpeg, folder, fileName(facts, size));
+          return true;
+        });
+    return PrintSize.of(facts);
+  }
+
+  /**
+   * One print of a picture, in memory: to the byte what {@link #print} writes.
+   *
+   * @param wanted one of {@link PrintSize#of}
+   * @throws UnfitPicture as {@link #print}
+   * @throws IOException where the file cannot be read
+   */
+  public byte[] print(Path file, PictureFacts facts, PrintSize wanted)
+      throws UnfitPicture, IOException {
+    List<byte[]> prints = new ArrayList<>();
+    develop(
+        file,
+        facts,
+        (size, jpeg) -> {
+          prints.add(jpeg);
+          return !size.equals(wanted);
+        });
+    return prints.get(prints.size() - 1);
+  }
+
+  /** The pixels of a print that a darkroom made. */
+  public static BufferedImage pixels(byte[] print) throws IOException {
+    return ImageIO.read(new MemoryCacheImageInputStream(new ByteArrayInputStream(print)));
+  }
+
+  /** Takes prints as they come. */
+  private interface Tray {
+    /** Whether smaller ones are wanted too. */
+    boolean take(PrintSize size, byte[] jpeg) throws IOException;
+  }
+
+  private static void develop(Path file, PictureFacts facts, Tray tray)
+      throws UnfitPicture, IOException {
     List<PrintSize> sizes = PrintSize.of(facts);
     int largest = sizes.size() - 1;
     BufferedImage image = largest(file, facts, sizes.get(largest));
-    for (int i = largest; i >= 0; i--) {
+    boolean more = true;
+    for (int i = largest; more && i >= 0; i--) {
       PrintSize size = sizes.get(i);
       image = i == largest ? image : shrink(image, size.asStored(facts));
-      write(encode(Turning.upright(image, facts.orientation())), folder, fileName(facts, size));
+      more = tray.take(size, encode(Turning.upright(image, facts.orientation())));
     }
-    return sizes;
   }
 
   /** The full picture's pixels are let go of on return. */

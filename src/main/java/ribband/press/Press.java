@@ -168,6 +168,19 @@ public final class Press implements AutoCloseable {
     add(claim, hash, Optional.of(staged));
   }
 
+  /**
+   * The bytes of a file that was put or kept.
+   *
+   * @throws IllegalArgumentException where none was on that path
+   */
+  public byte[] read(String path) throws IOException {
+    Sheet sheet = sheets.get(new SitePath(path));
+    if (sheet == null) {
+      throw new IllegalArgumentException("neither put nor kept: " + path);
+    }
+    return Files.readAllBytes(sheet.staged().orElse(sheet.path().in(site)));
+  }
+
   private SitePath claim(SitePath claim) {
     SitePath other = claimed.putIfAbsent(claim.folded(), claim);
     if (other != null) {

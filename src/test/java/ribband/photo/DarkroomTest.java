@@ -79,6 +79,22 @@ class DarkroomTest {
   }
 
   @Test
+  void oneInMemoryIsToTheByteTheOneInTheFolder() throws Exception {
+    byte[] original = Exif.inJpeg(Scene.jpeg(Scene.of(760, 1100)), Exif.orientation(5));
+    Path file = Files.write(folder.resolve("original.jpg"), original);
+    PictureFacts facts = reader.facts(file);
+    List<Path> prints = Prints.files(folder, original);
+    List<PrintSize> sizes = PrintSize.of(facts);
+    assertEquals(List.of(480, 960, 1100), sizes.stream().map(PrintSize::width).toList());
+    for (int i = 0; i < sizes.size(); i++) {
+      byte[] one = darkroom.print(file, facts, sizes.get(i));
+      assertArrayEquals(Files.readAllBytes(prints.get(i)), one);
+      BufferedImage pixels = Darkroom.pixels(one);
+      assertEquals(sizes.get(i), new PrintSize(pixels.getWidth(), pixels.getHeight()));
+    }
+  }
+
+  @Test
   void sameBytesGiveTheSamePrints() throws Exception {
     byte[] original = Exif.inJpeg(Scene.jpeg(Scene.of(1100, 760)), Exif.orientation(5));
     List<Path> first = Prints.files(folder, original);

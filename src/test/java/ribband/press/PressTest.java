@@ -114,6 +114,27 @@ class PressTest {
     assertEquals(List.of("months/2026-03.html", "site-files.txt"), List.copyOf(times.keySet()));
   }
 
+  /** A card is drawn from a print that this run made, or that an earlier one did. */
+  @Test
+  void whatWasPutOrKeptCanBeReadBeforeItIsInPlace() throws Exception {
+    publish(SITE);
+    try (Press press = Press.open(site, journal)) {
+      assertThrows(IllegalArgumentException.class, () -> press.read("pictures/scarf-480.jpg"));
+      assertTrue(press.keep(List.of("pictures/scarf-480.jpg")));
+      press.put("index.html", "new front".getBytes(StandardCharsets.UTF_8));
+      press.put("feed.xml", "feed".getBytes(StandardCharsets.UTF_8));
+      Path made = Files.writeString(press.staging().resolve("mast.jpg"), "mast");
+      press.putFile("pictures/mast-480.jpg", made);
+      List<String> read = new ArrayList<>();
+      for (String path :
+          List.of("pictures/scarf-480.jpg", "index.html", "feed.xml", "pictures/mast-480.jpg")) {
+        read.add(new String(press.read(path), StandardCharsets.UTF_8));
+      }
+      assertEquals(List.of("abc", "new front", "feed", "mast"), read);
+      assertThrows(IllegalArgumentException.class, () -> press.read("months/2026-03.html"));
+    }
+  }
+
   @Test
   void pagesNeededNoLongerGoWithTheirFolders() throws Exception {
     publish(SITE);

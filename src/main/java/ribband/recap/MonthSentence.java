@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import ribband.journal.Phase;
 import ribband.ledger.Ledger;
-import ribband.ledger.Records;
 import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
@@ -16,16 +15,14 @@ import ribband.measure.Saying;
 
 /** Says a month as a builder would say it aloud. */
 public final class MonthSentence {
-  private static final int MOST_NAMED = 4;
-
   private final Ledger ledger;
   private final SaidMoney words;
-  private final List<Row<YearMonth>> byRank;
+  private final RankWords<YearMonth> ranks;
 
   public MonthSentence(Ledger ledger, SaidMoney words) {
     this.ledger = ledger;
     this.words = words;
-    this.byRank = Records.monthsByRank(ledger);
+    this.ranks = new RankWords<>(ledger.months(), "month", MonthSentence::names);
   }
 
   /** Hours, rank, money, where they went and where that leaves her. */
@@ -52,39 +49,13 @@ public final class MonthSentence {
 
   /** How the month ranks by hours, and which months beat it. */
   public String rank(Row<YearMonth> month) {
-    List<YearMonth> better = Records.monthsThatBeat(byRank, month);
-    List<YearMonth> level =
-        byRank.stream()
-            .filter(other -> other.hours().equals(month.hours()))
-            .map(Row::period)
-            .filter(other -> !other.equals(month.period()))
-            .toList();
-    String ties = level.isEmpty() ? "" : ", level with " + months(level, month.period());
-    long worked = byRank.size();
-    if (better.isEmpty()) {
-      return worked == 1 ? "the first month with work" : "the best month so far" + ties;
-    }
-    return Saying.ordinal(better.size() + 1)
-        + " of "
-        + worked
-        + " months with work"
-        + ties
-        + " ("
-        + months(better, month.period())
-        + (better.size() == 1 ? " beats it)" : " beat it)");
+    return ranks.of(month);
   }
 
   /** Where all are of the same year as the one told of, they go without it. */
-  private static String months(List<YearMonth> months, YearMonth told) {
-    List<YearMonth> first = months.stream().limit(MOST_NAMED).toList();
-    boolean sameYear = first.stream().allMatch(m -> m.getYear() == told.getYear());
-    List<String> named =
-        new ArrayList<>(
-            first.stream().map(m -> sameYear ? Saying.monthName(m) : Saying.month(m)).toList());
-    if (months.size() > MOST_NAMED) {
-      named.add(Saying.number(months.size() - MOST_NAMED) + " more");
-    }
-    return Saying.list(named);
+  static List<String> names(List<YearMonth> months, YearMonth told) {
+    boolean sameYear = months.stream().allMatch(m -> m.getYear() == told.getYear());
+    return months.stream().map(m -> sameYear ? Saying.monthName(m) : Saying.month(m)).toList();
   }
 
   private String whereItWent(Row<YearMonth> month) {

@@ -1,5 +1,6 @@
 /**
- * A month told. Enters: a ledger. Leaves: sentences, as a builder would say them. Start at {@link
- * ribband.recap.MonthSentence}.
+ * A month or a year told. Enters: a journal and its ledger; an album for pictures. Leaves: a {@link
+ * ribband.recap.Recap}, figures said as a builder would say them; sentences; the picture that
+ * stands for it. Start at {@link ribband.recap.Recaps}.
  */
 package ribband.recap;

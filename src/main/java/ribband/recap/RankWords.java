@@ -1,0 +1,79 @@
+package ribband.recap;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.BiFunction;
+import ribband.ledger.Row;
+import ribband.measure.Saying;
+
+/** Says how a period ranks by its hours among all of its kind, and which ones beat it. */
+final class RankWords<P extends Comparable<? super P>> {
+  private static final int MOST_NAMED = 4;
+
+  private final List<Row<P>> byRank;
+  private final String kind;
+  private final BiFunction<List<P>, P, List<String>> names;
+
+  /**
+   * Words about one kind of period.
+   *
+   * @param rows all there are
+   * @param kind {@code month} or {@code year}
+   * @param names of a few, where one is told of
+   */
+  RankWords(List<Row<P>> rows, String kind, BiFunction<List<P>, P, List<String>> names) {
+    this.byRank =
+        rows.stream()
+            .filter(row -> !row.hours().isZero())
+            .sorted(Comparator.<Row<P>, Integer>comparing(r -> r.rank().orElseThrow()))
+            .toList();
+    this.kind = kind;
+    this.names = names;
+  }
+
+  /**
+   * {@code the best month so far, level with May}, {@code second of 3 years with work (2025 beats
+   * it)}.
+   *
+   * @param told it has hours
+   */
+  String of(Row<P> told) {
+    List<P> better =
+        byRank.stream()
+            .takeWhile(other -> other.hours().compareTo(told.hours()) > 0)
+            .map(Row::period)
+            .toList();
+    List<P> level =
+        byRank.stream()
+            .filter(other -> other.hours().equals(told.hours()))
+            .map(Row::period)
+            .filter(other -> !other.equals(told.period()))
+            .toList();
+    String ties = level.isEmpty() ? "" : ", level with " + named(level, told.period());
+    if (better.isEmpty()) {
+      return byRank.size() == 1
+          ? "the first " + kind + " with work"
+          : "the best " + kind + " so far" + ties;
+    }
+    return Saying.ordinal(better.size() + 1)
+        + " of "
+        + byRank.size()
+        + " "
+        + kind
+        + "s with work"
+        + ties
+        + " ("
+        + named(better, told.period())
+        + (better.size() == 1 ? " beats it)" : " beat it)");
+  }
+
+  private String named(List<P> periods, P told) {
+    List<P> first = periods.stream().limit(MOST_NAMED).toList();
+    List<String> words = new ArrayList<>(names.apply(first, told));
+    if (periods.size() > MOST_NAMED) {
+      words.add(Saying.number(periods.size() - MOST_NAMED) + " more");
+    }
+    return Saying.list(words);
+  }
+}

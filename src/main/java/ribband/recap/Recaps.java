@@ -1,0 +1,186 @@
+package ribband.recap;
+
+import java.time.LocalDate;
+import java.time.Year;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import ribband.journal.Journal;
+import ribband.journal.SiteSettings.MoneyShown;
+import ribband.ledger.Ledger;
+import ribband.ledger.Made;
+import ribband.ledger.PhaseRow;
+import ribband.ledger.Row;
+import ribband.measure.Hours;
+import ribband.measure.Money;
+import ribband.measure.Name;
+import ribband.measure.SaidMoney;
+import ribband.measure.Saying;
+import ribband.pieces.PieceCount;
+import ribband.recap.Recap.Costs;
+import ribband.recap.Recap.LongestNight;
+import ribband.recap.Recap.PhaseShare;
+import ribband.recap.Recap.PiecesMade;
+
+/**
+ * All months and years of a journal, told one by one as they are asked for. Private entries count
+ * in every figure and stand in no word.
+ */
+public final class Recaps {
+  private final Journal journal;
+  private final Ledger ledger;
+  private final SaidMoney money;
+  private final RankWords<YearMonth> months;
+  private final RankWords<Year> years;
+  private final Map<String, String> titles;
+
+  private Recaps(Journal journal, Ledger ledger) {
+    this.journal = journal;
+    this.ledger = ledger;
+    this.money =
+        new SaidMoney(
+            journal.project().currency(), journal.project().site().money() == MoneyShown.SHOWN);
+    this.months = new RankWords<>(ledger.months(), "month", MonthSentence::names);
+    this.years =
+        new RankWords<>(
+            ledger.years(), "year", (some, told) -> some.stream().map(Year::toString).toList());
+    this.titles =
+        ledger.phases().stream()
+            .map(PhaseRow::phase)
+            .collect(Collectors.toMap(phase -> phase.id(), phase -> phase.title()));
+  }
+
+  /**
+   * Those of a whole journal.
+   *
+   * @param ledger of all its entries
+   */
+  public static Recaps of(Journal journal, Ledger ledger) {
+    return new Recaps(journal, ledger);
+  }
+
+  /** Every month from the first entry's to the last one's. */
+  public List<YearMonth> months() {
+    return ledger.months().stream().map(Row::period).toList();
+  }
+
+  /** Every year from the first entry's to the last one's. */
+  public List<Year> years() {
+    return ledger.years().stream().map(Row::period).toList();
+  }
+
+  /** A month; empty before the first entry's and after the last one's. */
+  public Optional<Recap> month(YearMonth month) {
+    return row(ledger.months(), month)
+        .map(row -> told(row, Saying.month(month), month.atDay(1), month.atEndOfMonth(), months));
+  }
+
+  /** A year; empty before the first entry's and after the last one's. */
+  public Optional<Recap> year(Year year) {
+    return row(ledger.years(), year)
+        .map(
+            row ->
+                told(row, year.toString(), year.atDay(1), year.atMonth(12).atEndOfMonth(), years));
+  }
+
+  /**
+   * What comes next at the end of a month or year, in the last one as of the last entry: up to
+   * three short lines, such as {@code Trim the strake ends} and {@code strakes, 2 of 16 left}. Jobs
+   * of private entries are not among them.
+   */
+  public List<String> next(Recap recap) {
+    return new NextWork(journal, ledger).asOf(end(recap.last()));
+  }
+
+  private LocalDate end(LocalDate last) {
+    return journal.asOf().filter(asOf -> asOf.isBefore(last)).orElse(last);
+  }
+
+  private static <P> Optional<Row<P>> row(List<Row<P>> rows, P period) {
+    return rows.stream().filter(row -> row.period().equals(period)).findFirst();
+  }
+
+  private <P extends Comparable<? super P>> Recap told(
+      Row<P> row, String title, LocalDate first, LocalDate last, RankWords<P> ranks) {
+    return new Recap(
+        journal.project().name(),
+        title,
+        first,
+        last,
+        Saying.hours(row.hours()),
+        Saying.hourOrHours(row.hours()),
+        Saying.counted(row.sums().sessions(), "session", "sessions"),
+        Saying.counted(row.nights(), "night", "nights"),
+        row.hours().isZero() ? "" : ranks.of(row),
+        phases(row),
+        costs(row),
+        pieces(first, last),
+        longest(first, last),
+        Saying.hours(row.hoursToDate()),
+        Saying.hourOrHours(row.hoursToDate()));
+  }
+
+  /** Sorting is stable: of equal hours the phase that stands first in the project. */
+  private List<PhaseShare> phases(Row<?> row) {
+    return ledger.phaseIds().stream()
+        .filter(id -> !row.sums().hoursOf(id).isZero())
+        .sorted(Comparator.comparing((String id) -> row.sums().hoursOf(id)).reversed())
+        .map(id -> share(id, row.sums().hoursOf(id), row.toDate().hoursOf(id)))
+        .toList();
+  }
+
+  private PhaseShare share(String id, Hours worked, Hours toDate) {
+    return new PhaseShare(
+        titles.get(id),
+        Saying.hours(worked),
+        worked.seconds(),
+        Saying.hours(toDate),
+        worked.equals(toDate));
+  }
+
+  private Costs costs(Row<?> row) {
+    Money toDate = row.costToDate();
+    return new Costs(
+        row.cost().isZero() ? "" : money.money(row.cost()),
+        money.moved(row.cost()).orElse(""),
+        toDate.isZero() ? "" : money.money(toDate));
+  }
+
+  private List<PiecesMade> pieces(LocalDate first, LocalDate last) {
+    Map<String, Long> made =
+        ledger.made().stream()
+            .filter(some -> !some.date().isBefore(first) && !some.date().isAfter(last))
+            .collect(
+                Collectors.groupingBy(
+                    some -> Name.fold(some.kind()), Collectors.summingLong(Made::count)));
+    if (made.isEmpty()) {
+      return List.of();
+    }
+    List<PiecesMade> pieces = new ArrayList<>();
+    PieceCount.of(journal, last)
+        .forEach(
+            (fold, count) -> {
+              long some = made.getOrDefault(fold, 0L);
+              if (some != 0) {
+                pieces.add(
+                    new PiecesMade(count.kind().name(), some, count.done(), count.kind().total()));
+              }
+            });
+    return pieces;
+  }
+
+  private Optional<LongestNight> longest(LocalDate first, LocalDate last) {
+    return ledger.nights().entrySet().stream()
+        .filter(night -> !night.getKey().isBefore(first) && !night.getKey().isAfter(last))
+        // Of equals, min takes the first.
+        .min(Map.Entry.<LocalDate, Hours>comparingByValue().reversed())
+        .map(
+            night ->
+                new LongestNight(
+                    Saying.dayInFull(night.getKey()), Saying.hoursInWords(night.getValue())));
+  }
+}

@@ -1,0 +1,24 @@
+package ribband.postcard;
+
+/** A place on the card, in units from its upper left corner. */
+record Box(double x, double y, double width, double height) {
+  double right() {
+    return x + width;
+  }
+
+  double bottom() {
+    return y + height;
+  }
+
+  Box within(double margin) {
+    return new Box(x + margin, y + margin, width - 2 * margin, height - 2 * margin);
+  }
+
+  boolean holds(Box other) {
+    return other.x >= x && other.y >= y && other.right() <= right() && other.bottom() <= bottom();
+  }
+
+  boolean meets(Box other) {
+    return x < other.right() && other.x < right() && y < other.bottom() && other.y < bottom();
+  }
+}

@@ -1,0 +1,7 @@
+package ribband.postcard;
+
+/** The way in which words are read. */
+enum Direction {
+  RIGHTWARD,
+  LEFTWARD
+}

@@ -74,8 +74,8 @@ final class NextWork {
   }
 
   private static String left(PieceCount count) {
-    return count.kind().name()
-        + ", "
+    return Saying.capitalised(count.kind().name())
+        + ": "
         + Saying.count(count.left())
         + " of "
         + Saying.count(count.kind().total())

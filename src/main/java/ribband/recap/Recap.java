@@ -15,15 +15,17 @@ import java.util.Optional;
  * @param last day of it
  * @param hours {@code 26½}; {@code 0} without work
  * @param unit {@code hours} or {@code hour}, to stand beside it
+ * @param inWords the same for a sentence: {@code 26½ hours}, {@code 40 minutes}
  * @param sessions {@code 11 sessions}
  * @param nights {@code 9 nights}
  * @param rank by hours, and which ones beat it: {@code the best month so far}; empty without work
  * @param phases those with hours, most first
- * @param costs none hidden are told
+ * @param costs all empty where amounts are hidden
  * @param pieces those of a kind made or scrapped, in the project's order
  * @param longest night; of equals the first; empty without work
  * @param hoursToDate of the whole boat at its end, work carried in included: {@code 412½}
  * @param unitToDate to stand beside it
+ * @param toDateInWords the same for a sentence
  */
 public record Recap(
     String boat,
@@ -32,6 +34,7 @@ public record Recap(
     LocalDate last,
     String hours,
     String unit,
+    String inWords,
     String sessions,
     String nights,
     String rank,
@@ -40,7 +43,8 @@ public record Recap(
     List<PiecesMade> pieces,
     Optional<LongestNight> longest,
     String hoursToDate,
-    String unitToDate) {
+    String unitToDate,
+    String toDateInWords) {
   public Recap {
     Objects.requireNonNull(boat);
     Objects.requireNonNull(title);
@@ -64,11 +68,11 @@ public record Recap(
       String title, String hours, long seconds, String hoursToDate, boolean isNew) {}
 
   /**
-   * What was spent; all empty where amounts are hidden.
+   * What was spent.
    *
    * @param figure {@code $412.30}, {@code −$20.00}; empty for none
    * @param moved {@code $412.30 went out}, {@code $20.00 came back}; empty for none
-   * @param toDate {@code $5,012.10} at its end; empty for none
+   * @param toDate {@code $5,012.10} at its end; empty for none ever
    */
   public record Costs(String figure, String moved, String toDate) {}
 
@@ -104,6 +108,7 @@ public record Recap(
         last,
         hours,
         unit,
+        inWords,
         sessions,
         nights,
         rank,
@@ -112,6 +117,7 @@ public record Recap(
         pieces,
         longest,
         hoursToDate,
-        unitToDate);
+        unitToDate,
+        toDateInWords);
   }
 }

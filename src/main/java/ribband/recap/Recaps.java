@@ -89,7 +89,7 @@ public final class Recaps {
 
   /**
    * What comes next at the end of a month or year, in the last one as of the last entry: up to
-   * three short lines, such as {@code Trim the strake ends} and {@code strakes, 2 of 16 left}. Jobs
+   * three short lines, such as {@code Trim the strake ends} and {@code Strakes: 2 of 16 left}. Jobs
    * of private entries are not among them.
    */
   public List<String> next(Recap recap) {
@@ -113,6 +113,7 @@ public final class Recaps {
         last,
         Saying.hours(row.hours()),
         Saying.hourOrHours(row.hours()),
+        Saying.hoursInWords(row.hours()),
         Saying.counted(row.sums().sessions(), "session", "sessions"),
         Saying.counted(row.nights(), "night", "nights"),
         row.hours().isZero() ? "" : ranks.of(row),
@@ -121,7 +122,8 @@ public final class Recaps {
         pieces(first, last),
         longest(first, last),
         Saying.hours(row.hoursToDate()),
-        Saying.hourOrHours(row.hoursToDate()));
+        Saying.hourOrHours(row.hoursToDate()),
+        Saying.hoursInWords(row.hoursToDate()));
   }
 
   /** Sorting is stable: of equal hours the phase that stands first in the project. */
@@ -147,7 +149,7 @@ public final class Recaps {
     return new Costs(
         row.cost().isZero() ? "" : money.money(row.cost()),
         money.moved(row.cost()).orElse(""),
-        toDate.isZero() ? "" : money.money(toDate));
+        row.cost().isZero() && toDate.isZero() ? "" : money.money(toDate));
   }
 
   private List<PiecesMade> pieces(LocalDate first, LocalDate last) {

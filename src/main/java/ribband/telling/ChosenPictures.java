@@ -5,9 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import ribband.album.Album;
 import ribband.album.Leaf;
 import ribband.album.Shot;
@@ -16,6 +14,7 @@ import ribband.ledger.Ledger;
 import ribband.ledger.PhaseRow;
 import ribband.ledger.Row;
 import ribband.measure.Saying;
+import ribband.recap.BestPicture;
 
 /** Chooses the pictures of the papers: one for each month and one for each phase. */
 final class ChosenPictures {
@@ -54,27 +53,13 @@ final class ChosenPictures {
   }
 
   private void choose(String name, Predicate<Entry> of) {
-    first(of, Shot::cover)
-        .or(() -> first(of, shot -> true))
+    BestPicture.of(album, of)
         .ifPresent(
-            found ->
+            best ->
                 chosen.merge(
-                    found.shot().facts().digest(), named(found, name), ChosenPictures::both));
-  }
-
-  private Optional<Chosen> first(Predicate<Entry> of, Predicate<Shot> wanted) {
-    return album.shown().stream()
-        .filter(leaf -> of.test(leaf.entry()))
-        .flatMap(leaf -> shots(leaf).filter(picture -> wanted.test(picture.shot())))
-        .findFirst();
-  }
-
-  private static Stream<Chosen> shots(Leaf leaf) {
-    return leaf.shots().stream().map(shot -> new Chosen(leaf, shot, List.of()));
-  }
-
-  private static Chosen named(Chosen picture, String name) {
-    return new Chosen(picture.leaf(), picture.shot(), List.of(name));
+                    best.shot().facts().digest(),
+                    new Chosen(best.leaf(), best.shot(), List.of(name)),
+                    ChosenPictures::both));
   }
 
   private static Chosen both(Chosen first, Chosen again) {

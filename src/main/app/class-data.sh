@@ -29,6 +29,7 @@ note() {
   note 12 "tonight boat"
   printf 'date,hours,phase,cost,note\n2024-05-04,2:45,planking,23.70,fitted\n' >past.csv
   note 13 "bring past.csv boat --write"
+  note 14 "recap boat"
   cat classes-* | sort -u >classes
   "$java" $flags -Xshare:dump -XX:SharedClassListFile=classes \
     -XX:SharedArchiveFile="$app/lib/ribband.jsa" -jar "$app/lib/ribband.jar" >/dev/null 2>&1

@@ -68,6 +68,7 @@ final class Ribband {
     commands.put("publish", () -> new PublishCommand(around, version()));
     commands.put("watch", () -> new WatchCommand(around, version()));
     commands.put("tally", () -> new TallyCommand(around));
+    commands.put("recap", () -> new RecapCommand(around));
     commands.put("joints", () -> new JointsCommand(around));
     commands.put("stock", () -> new StockCommand(around));
     commands.put("ahead", () -> new AheadCommand(around));

@@ -1,6 +1,7 @@
 package ribband.cli;
 
 import java.io.IOException;
+import java.util.Optional;
 import ribband.journal.Journal;
 
 /** The journal that figures are told from: one without an error. */
@@ -16,9 +17,19 @@ final class SoundJournal {
    */
   static Journal read(Surroundings around, JournalArgument which, Common options)
       throws IOException, InterruptedException {
+    return read(around, which.folder(), options);
+  }
+
+  /**
+   * The same of a folder as typed; without one the nearest upward.
+   *
+   * @throws Refusal where it has errors, which have been told
+   */
+  static Journal read(Surroundings around, Optional<String> folder, Common options)
+      throws IOException, InterruptedException {
     OpenJournal open =
         Inspection.whole(
-            OpenJournal.open(around, which.folder(), options.today(around.clock())),
+            OpenJournal.open(around, folder, options.today(around.clock())),
             around.clock().instant(),
             new PictureCounter(around, options));
     new ProblemTeller(around, options).requireSound(open, ", no figure is told");

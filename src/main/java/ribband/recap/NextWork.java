@@ -46,7 +46,7 @@ final class NextWork {
     return PunchList.of(journal, day, Bonds.of(journal, night), Told.TO_READERS)
         .in(State.READY)
         .stream()
-        .map(open -> open.job().what())
+        .map(open -> PlainName.of(open.job().what()))
         .toList();
   }
 
@@ -74,7 +74,7 @@ final class NextWork {
   }
 
   private static String left(PieceCount count) {
-    return Saying.capitalised(count.kind().name())
+    return PlainName.of(Saying.capitalised(count.kind().name()))
         + ": "
         + Saying.count(count.left())
         + " of "

@@ -6,8 +6,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A month or a year of a build, its figures said in words. Names are the builder's own text: who
- * shows them escapes them.
+ * A month or a year of a build, its figures said in words. Names are the builder's own, in one
+ * line: who shows them escapes them.
  *
  * @param boat her name
  * @param title {@code March 2026}, {@code 2026}

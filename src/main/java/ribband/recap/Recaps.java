@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import ribband.journal.Journal;
+import ribband.journal.Phase;
 import ribband.journal.SiteSettings.MoneyShown;
 import ribband.ledger.Ledger;
 import ribband.ledger.Made;
@@ -51,7 +52,7 @@ public final class Recaps {
     this.titles =
         ledger.phases().stream()
             .map(PhaseRow::phase)
-            .collect(Collectors.toMap(phase -> phase.id(), phase -> phase.title()));
+            .collect(Collectors.toMap(Phase::id, phase -> PlainName.of(phase.title())));
   }
 
   /**
@@ -107,7 +108,7 @@ public final class Recaps {
   private <P extends Comparable<? super P>> Recap told(
       Row<P> row, String title, LocalDate first, LocalDate last, RankWords<P> ranks) {
     return new Recap(
-        journal.project().name(),
+        PlainName.of(journal.project().name()),
         title,
         first,
         last,
@@ -169,7 +170,11 @@ public final class Recaps {
               long some = made.getOrDefault(fold, 0L);
               if (some != 0) {
                 pieces.add(
-                    new PiecesMade(count.kind().name(), some, count.done(), count.kind().total()));
+                    new PiecesMade(
+                        PlainName.of(count.kind().name()),
+                        some,
+                        count.done(),
+                        count.kind().total()));
               }
             });
     return pieces;

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStreamWriter;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
@@ -42,13 +43,31 @@ public final class Templates {
   public byte[] draw(String name, Frame frame, Record view) {
     ByteArrayOutputStream page = new ByteArrayOutputStream(PAGE_BYTES);
     try (Writer out = new BufferedWriter(new OutputStreamWriter(page, StandardCharsets.UTF_8))) {
-      engine
-          .getTemplate(name + ".peb")
-          .evaluate(out, Map.of("frame", frame, "page", view), Locale.ROOT);
+      draw(name, Map.of("frame", frame, "page", view), out);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return page.toByteArray();
+  }
+
+  /**
+   * Draws a part that can stand in any page.
+   *
+   * @param name of the template, without ending
+   * @param view what it shows, as {@code page}
+   */
+  public String fragment(String name, Record view) {
+    StringWriter out = new StringWriter();
+    try {
+      draw(name, Map.of("page", view), out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toString();
+  }
+
+  private void draw(String name, Map<String, Object> values, Writer out) throws IOException {
+    engine.getTemplate(name + ".peb").evaluate(out, values, Locale.ROOT);
   }
 
   /**

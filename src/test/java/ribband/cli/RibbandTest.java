@@ -259,8 +259,8 @@ class RibbandTest {
     assertEquals(here().run("--help").out(), run.err());
     for (String name :
         List.of(
-            "lay", "tonight", "bring", "check", "publish", "watch", "tally", "joints", "stock",
-            "ahead", "mix", "boards", "papers")) {
+            "lay", "tonight", "bring", "check", "publish", "watch", "tally", "recap", "joints",
+            "stock", "ahead", "mix", "boards", "papers")) {
       assertTrue(run.err().contains("\n  " + name + " "), name);
     }
   }
@@ -269,8 +269,8 @@ class RibbandTest {
   void everyHelpFitsAScreenAndShowsExamples() {
     for (String name :
         List.of(
-            "lay", "tonight", "bring", "check", "publish", "watch", "tally", "joints", "stock",
-            "ahead", "mix", "boards", "papers")) {
+            "lay", "tonight", "bring", "check", "publish", "watch", "tally", "recap", "joints",
+            "stock", "ahead", "mix", "boards", "papers")) {
       Run run = here().run(name, "--help");
       assertEquals(0, run.code());
       assertTrue(run.out().contains("\nType     ribband " + name + " "), run.out());

@@ -1,0 +1,99 @@
+package ribband.telling;
+
+import java.util.ArrayList;
+import java.util.List;
+import ribband.measure.Saying;
+import ribband.recap.Recap;
+import ribband.recap.Recap.Costs;
+import ribband.recap.Recap.PhaseShare;
+import ribband.recap.Recap.PiecesMade;
+
+/**
+ * A recap in lines, whatever they are written as.
+ *
+ * @param heading empty for none
+ * @param summary a sentence
+ * @param blocks none of them empty; the first may have no title, the others have one
+ */
+record RecapFacts(String heading, String summary, List<Block> blocks) {
+  RecapFacts {
+    blocks = List.copyOf(blocks);
+  }
+
+  /**
+   * Lines about one thing.
+   *
+   * @param title empty for none
+   */
+  record Block(String title, List<String> lines) {
+    Block {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /**
+   * All that is told.
+   *
+   * @param next what comes next, a line each
+   */
+  static RecapFacts of(Recap recap, List<String> next) {
+    List<Block> blocks =
+        List.of(
+            new Block("", inAll(recap)),
+            new Block("Hours by phase", recap.phases().stream().map(RecapFacts::phase).toList()),
+            new Block("Pieces", recap.pieces().stream().map(RecapFacts::pieces).toList()),
+            new Block("What comes next", next));
+    return new RecapFacts(
+        recap.boat().isEmpty() ? recap.title() : recap.boat() + ", " + recap.title(),
+        summary(recap),
+        blocks.stream().filter(block -> !block.lines().isEmpty()).toList());
+  }
+
+  RecapFacts withoutHeading() {
+    return new RecapFacts("", summary, blocks);
+  }
+
+  private static String summary(Recap recap) {
+    return recap.isWorked()
+        ? recap.inWords() + " over " + recap.nights() + ", " + recap.rank() + "."
+        : "No work on the boat.";
+  }
+
+  private static List<String> inAll(Recap recap) {
+    List<String> lines = new ArrayList<>();
+    if (!recap.costs().toDate().isEmpty()) {
+      lines.add(money(recap.costs()));
+    }
+    recap
+        .longest()
+        .ifPresent(night -> lines.add("Longest night: " + night.day() + ", " + night.hours()));
+    lines.add("The whole boat: " + recap.toDateInWords() + " to date");
+    return lines;
+  }
+
+  private static String money(Costs costs) {
+    return "Money: "
+        + (costs.moved().isEmpty() ? "none went out" : costs.moved())
+        + ", "
+        + costs.toDate()
+        + " to date";
+  }
+
+  private static String phase(PhaseShare phase) {
+    return phase.title()
+        + ": "
+        + phase.hours()
+        + (phase.isNew() ? ", its first" : ", " + phase.hoursToDate() + " to date");
+  }
+
+  private static String pieces(PiecesMade pieces) {
+    return Saying.capitalised(pieces.kind())
+        + ": "
+        + Saying.count(Math.abs(pieces.count()))
+        + (pieces.count() < 0 ? " scrapped, " : " made, ")
+        + Saying.count(pieces.done())
+        + " of "
+        + Saying.count(pieces.total())
+        + " done";
+  }
+}

@@ -1,7 +1,7 @@
 package ribband.cli;
 
 import java.time.YearMonth;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import ribband.measure.Dates;
 import ribband.measure.Saying;
 import ribband.measure.Unreadable;
+import ribband.problem.Nearest;
 
 /** A typed word that is a month, or is meant for one. */
 final class MonthWord {
@@ -17,6 +18,9 @@ final class MonthWord {
       Pattern.compile("([0-9]{4})[-./_ ]?([0-9]{1,2}|\\p{L}+)(?:[-./_ ]?[0-9]{1,2})?");
   private static final Pattern MONTH_FIRST =
       Pattern.compile("([0-9]{1,2}|\\p{L}+)\\.?[-./_, ]*([0-9]{4})");
+
+  private static final List<String> NAMES =
+      IntStream.rangeClosed(1, 12).mapToObj(m -> Saying.monthName(YearMonth.of(2000, m))).toList();
 
   private MonthWord() {}
 
@@ -71,21 +75,13 @@ final class MonthWord {
     return month(month).flatMap(number -> read(year + (number < 10 ? "-0" : "-") + number));
   }
 
-  /** By its figures or its English name, which three letters tell. */
+  /**
+   * By its figures or its English name; three letters tell it, and a slip of the hand is no matter.
+   */
   private static Optional<Integer> month(String word) {
     if (word.matches("[0-9]{1,2}")) {
       return Optional.of(Integer.valueOf(word)).filter(number -> number >= 1 && number <= 12);
     }
-    String name = word.strip().toLowerCase(Locale.ROOT);
-    return name.length() < 3
-        ? Optional.empty()
-        : IntStream.rangeClosed(1, 12)
-            .boxed()
-            .filter(number -> name(number).startsWith(name))
-            .findFirst();
-  }
-
-  private static String name(int month) {
-    return Saying.monthName(YearMonth.of(2000, month)).toLowerCase(Locale.ROOT);
+    return Nearest.to(word, NAMES).map(name -> NAMES.indexOf(name) + 1);
   }
 }

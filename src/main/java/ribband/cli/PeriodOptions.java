@@ -57,7 +57,8 @@ final class PeriodOptions {
       }
     }
     if (others.size() > 1) {
-      throw Refusal.wrongValue("MONTH", first, MonthWord.wrong(first));
+      throw Refusal.wrongUsage(
+          "two folders are named, " + first + " and " + second + "; keep one, or write a month");
     }
     if (year != null && !months.isEmpty()) {
       throw Refusal.wrongUsage(

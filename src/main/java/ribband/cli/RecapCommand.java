@@ -2,15 +2,12 @@ package ribband.cli;
 
 import java.io.IOException;
 import java.time.LocalDate;
-import java.time.Year;
-import java.time.YearMonth;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import ribband.journal.Journal;
 import ribband.ledger.Ledger;
-import ribband.measure.Saying;
 import ribband.recap.Recap;
 import ribband.recap.Recaps;
 import ribband.telling.RecapText;
@@ -55,67 +52,9 @@ final class RecapCommand implements Callable<Integer> {
     LocalDate today = options.today(around.clock());
     Journal read = SoundJournal.read(around, asked.folder(), options);
     Recaps recaps = Recaps.of(read, Ledger.of(read));
-    Recap recap = recap(recaps, asked, today);
+    Recap recap = new PeriodChoice(recaps, today, this::note).of(asked);
     around.out().print(how.of(new RecapText(recap, recaps.next(recap))));
     return ExitCode.DONE;
-  }
-
-  private Recap recap(Recaps recaps, PeriodOptions.Asked asked, LocalDate today) {
-    if (recaps.months().isEmpty()) {
-      throw Refusal.wrongUsage("the journal has no entry yet, so there is no month to tell");
-    }
-    Recap recap =
-        asked
-            .year()
-            .map(year -> year(recaps, year))
-            .orElseGet(() -> month(recaps, asked.month().orElseGet(() -> last(recaps, today))));
-    return today.isAfter(recap.last()) ? recap : recap.soFar();
-  }
-
-  private static Recap month(Recaps recaps, YearMonth month) {
-    return recaps
-        .month(month)
-        .orElseThrow(
-            () ->
-                notThere(
-                    month,
-                    Saying.month(recaps.months().get(0)),
-                    Saying.month(recaps.months().get(recaps.months().size() - 1))));
-  }
-
-  private static Recap year(Recaps recaps, Year year) {
-    return recaps
-        .year(year)
-        .orElseThrow(
-            () ->
-                notThere(
-                    year,
-                    recaps.years().get(0).toString(),
-                    recaps.years().get(recaps.years().size() - 1).toString()));
-  }
-
-  private static Refusal notThere(Object asked, String first, String last) {
-    return Refusal.wrongUsage(
-        "the journal has nothing of "
-            + asked
-            + "; it has "
-            + (first.equals(last) ? first + " alone" : first + " to " + last));
-  }
-
-  /** The last full month, or the one nearest to it that the journal has. */
-  private YearMonth last(Recaps recaps, LocalDate today) {
-    YearMonth full = YearMonth.from(today).minusMonths(1);
-    YearMonth first = recaps.months().get(0);
-    YearMonth last = recaps.months().get(recaps.months().size() - 1);
-    if (full.isBefore(first)) {
-      note("the journal begins in " + Saying.month(first) + ", so that month is told");
-      return first;
-    }
-    if (full.isAfter(last)) {
-      note("the last entry is of " + Saying.month(last) + ", so that month is told");
-      return last;
-    }
-    return full;
   }
 
   private void note(String line) {

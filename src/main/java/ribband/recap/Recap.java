@@ -61,11 +61,19 @@ public record Recap(
    *
    * @param hours in the month or year: {@code 20¼}
    * @param seconds the same, for bars
+   * @param inWords the same for a sentence: {@code 20¼ hours}
    * @param hoursToDate at its end: {@code 143½}
+   * @param toDateInWords the same for a sentence
    * @param isNew whether no hour was worked on it before
    */
   public record PhaseShare(
-      String title, String hours, long seconds, String hoursToDate, boolean isNew) {}
+      String title,
+      String hours,
+      long seconds,
+      String inWords,
+      String hoursToDate,
+      String toDateInWords,
+      boolean isNew) {}
 
   /**
    * What was spent.

@@ -141,7 +141,9 @@ public final class Recaps {
         titles.get(id),
         Saying.hours(worked),
         worked.seconds(),
+        Saying.hoursInWords(worked),
         Saying.hours(toDate),
+        Saying.hoursInWords(toDate),
         worked.equals(toDate));
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import ribband.measure.Saying;
 import ribband.recap.Recap;
 import ribband.recap.Recap.Costs;
+import ribband.recap.Recap.LongestNight;
 import ribband.recap.Recap.PhaseShare;
 import ribband.recap.Recap.PiecesMade;
 
@@ -64,26 +65,31 @@ record RecapFacts(String heading, String summary, List<Block> blocks) {
     if (!recap.costs().toDate().isEmpty()) {
       lines.add(money(recap.costs()));
     }
-    recap
-        .longest()
-        .ifPresent(night -> lines.add("Longest night: " + night.day() + ", " + night.hours()));
+    recap.longest().ifPresent(night -> lines.add(night(recap, night)));
     lines.add("The whole boat: " + recap.toDateInWords() + " to date");
     return lines;
   }
 
+  private static String night(Recap recap, LongestNight night) {
+    return night.hours().equals(recap.inWords())
+        ? "The night: " + night.day()
+        : "Longest night: " + night.day() + ", " + night.hours();
+  }
+
   private static String money(Costs costs) {
     return "Money: "
-        + (costs.moved().isEmpty() ? "none went out" : costs.moved())
+        + (costs.moved().isEmpty() ? "nothing went out" : costs.moved())
         + ", "
         + costs.toDate()
         + " to date";
   }
 
+  /** In words: where such text is pasted, 18:40 may become a link to a moment of the video. */
   private static String phase(PhaseShare phase) {
     return phase.title()
         + ": "
-        + phase.hours()
-        + (phase.isNew() ? ", its first" : ", " + phase.hoursToDate() + " to date");
+        + phase.inWords()
+        + (phase.isNew() ? ", its first" : ", " + phase.toDateInWords() + " to date");
   }
 
   private static String pieces(PiecesMade pieces) {

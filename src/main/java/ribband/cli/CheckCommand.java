@@ -56,7 +56,8 @@ final class CheckCommand implements Callable<Integer> {
 
   private OpenJournal inspected() throws IOException, InterruptedException {
     OpenJournal open = OpenJournal.open(around, journal.folder(), options.today(around.clock()));
-    return Inspection.whole(open, around.clock().instant(), new PictureCounter(around, options));
+    return Inspection.whole(open, around.clock().instant(), new PictureCounter(around, options))
+        .open();
   }
 
   private static String verdict(OpenJournal journal) {

@@ -51,12 +51,12 @@ record Inspection(
   }
 
   /** A journal looked at whole, words and pictures too, as {@code check} and figures want it. */
-  static OpenJournal whole(OpenJournal open, Instant now, PictureProof.Progress progress)
+  static Inspection whole(OpenJournal open, Instant now, PictureProof.Progress progress)
       throws IOException, InterruptedException {
     Inspection inspection = of(open, Showing.NOWHERE, now);
     Problems problems = new Problems();
     inspection.proof().tryOut(progress, problems);
-    return inspection.with(problems).open();
+    return inspection.with(problems);
   }
 
   Inspection with(Problems more) {

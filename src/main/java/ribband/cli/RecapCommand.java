@@ -2,12 +2,16 @@ package ribband.cli;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.time.Year;
+import java.time.YearMonth;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import ribband.journal.Journal;
 import ribband.ledger.Ledger;
+import ribband.measure.Slug;
+import ribband.postcard.Card;
 import ribband.recap.Recap;
 import ribband.recap.Recaps;
 import ribband.telling.RecapText;
@@ -24,7 +28,8 @@ import ribband.telling.RecapText;
       "  ribband recap                              the last full month",
       "  ribband recap 2026-03                      one month",
       "  ribband recap 2026-03 --format markdown    for a post",
-      "  ribband recap --year 2026                  a whole year"
+      "  ribband recap --year 2026                  a whole year",
+      "  ribband recap --card --into ~/for-posts    with two cards, as PNG files"
     })
 final class RecapCommand implements Callable<Integer> {
   private final Surroundings around;
@@ -39,6 +44,7 @@ final class RecapCommand implements Callable<Integer> {
       description = TextFormat.NAMES)
   private String format;
 
+  @Mixin private CardOptions cards;
   @Mixin private Common options;
 
   RecapCommand(Surroundings around) {
@@ -50,11 +56,34 @@ final class RecapCommand implements Callable<Integer> {
     TextFormat how = TextFormat.read(format);
     PeriodOptions.Asked asked = period.read(around);
     LocalDate today = options.today(around.clock());
-    Journal read = SoundJournal.read(around, asked.folder(), options);
+    boolean card = cards.wanted();
+    Inspection inspection = SoundJournal.inspect(around, asked.folder(), options);
+    Journal read = inspection.open().journal();
     Recaps recaps = Recaps.of(read, Ledger.of(read));
     Recap recap = new PeriodChoice(recaps, today, this::note).of(asked);
+    if (card) {
+      draw(
+          Card.of(recap, read.project().what(), inspection.album()),
+          stem(read, asked, recap),
+          read);
+    }
     around.out().print(how.of(new RecapText(recap, recaps.next(recap))));
     return ExitCode.DONE;
+  }
+
+  /** The text comes after: where a card cannot be written, nothing is told as done. */
+  private void draw(Card card, String stem, Journal read) throws IOException {
+    new CardFiles(around, cards.folder())
+        .write(card, stem, read.folder())
+        .forEach(file -> note("drawn: " + file));
+  }
+
+  /** {@code dunlin-2026-03}: an entry's name begins with its date, and this is none. */
+  private static String stem(Journal read, PeriodOptions.Asked asked, Recap recap) {
+    String boat = Slug.of(read.project().name());
+    String period =
+        asked.year().map(Year::toString).orElse(YearMonth.from(recap.first()).toString());
+    return (boat.isEmpty() ? "boat" : boat) + "-" + period;
   }
 
   private void note(String line) {

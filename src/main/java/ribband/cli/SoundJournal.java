@@ -27,12 +27,22 @@ final class SoundJournal {
    */
   static Journal read(Surroundings around, Optional<String> folder, Common options)
       throws IOException, InterruptedException {
-    OpenJournal open =
+    return inspect(around, folder, options).open().journal();
+  }
+
+  /**
+   * The same with its words and pictures.
+   *
+   * @throws Refusal where it has errors, which have been told
+   */
+  static Inspection inspect(Surroundings around, Optional<String> folder, Common options)
+      throws IOException, InterruptedException {
+    Inspection inspection =
         Inspection.whole(
             OpenJournal.open(around, folder, options.today(around.clock())),
             around.clock().instant(),
             new PictureCounter(around, options));
-    new ProblemTeller(around, options).requireSound(open, ", no figure is told");
-    return open.journal();
+    new ProblemTeller(around, options).requireSound(inspection.open(), ", no figure is told");
+    return inspection;
   }
 }

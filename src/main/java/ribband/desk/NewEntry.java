@@ -6,18 +6,17 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.text.Normalizer;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribband.journal.Entry;
 import ribband.journal.Journal;
 import ribband.measure.Name;
+import ribband.measure.Slug;
 import ribband.press.LoneFile;
 
 /**
@@ -28,10 +27,6 @@ import ribband.press.LoneFile;
  */
 public record NewEntry(String folder, String stem) {
   private static final String ENDING = ".md";
-  private static final int LONGEST = 60;
-
-  /** File systems allow a name 255; this leaves room for the date, a number and an ending. */
-  private static final int MOST_BYTES = 180;
 
   /**
    * The first free name for a day: no file of the journal has it, in any folder, and no entry its
@@ -54,7 +49,7 @@ public record NewEntry(String folder, String stem) {
 
   /** Its name where no other file is in the way. */
   static NewEntry wished(Journal journal, LocalDate day, String words) {
-    String slug = slug(words);
+    String slug = Slug.of(words);
     return new NewEntry(folder(journal, day), slug.isEmpty() ? day.toString() : day + "-" + slug);
   }
 
@@ -108,23 +103,6 @@ public record NewEntry(String folder, String stem) {
 
   private static String month(LocalDate day) {
     return day.toString().substring(5, 7);
-  }
-
-  private static String slug(String words) {
-    String plain =
-        Normalizer.normalize(words, Normalizer.Form.NFC)
-            .toLowerCase(Locale.ROOT)
-            .replaceAll("[^\\p{L}\\p{M}\\p{N}]+", "-");
-    StringBuilder kept = new StringBuilder();
-    int bytes = 0;
-    for (int letter : plain.codePoints().limit(LONGEST).toArray()) {
-      String one = Character.toString(letter);
-      bytes += one.getBytes(StandardCharsets.UTF_8).length;
-      if (bytes <= MOST_BYTES) {
-        kept.append(one);
-      }
-    }
-    return kept.toString().replaceAll("^-+|-+$", "");
   }
 
   /** Its journal path. */

@@ -51,21 +51,26 @@ final class RankWords<P extends Comparable<? super P>> {
             .filter(other -> !other.equals(told.period()))
             .toList();
     String ties = level.isEmpty() ? "" : ", level with " + named(level, told.period());
-    if (better.isEmpty()) {
+    return place(told) + ties + beaten(better, told.period());
+  }
+
+  /**
+   * {@code the best month so far}, {@code second of 3 years with work}, ties and others unnamed.
+   */
+  String place(Row<P> told) {
+    int rank = told.rank().orElseThrow();
+    if (rank == 1) {
       return byRank.size() == 1
           ? "the first " + kind + " with work"
-          : "the best " + kind + " so far" + ties;
+          : "the best " + kind + " so far";
     }
-    return Saying.ordinal(better.size() + 1)
-        + " of "
-        + byRank.size()
-        + " "
-        + kind
-        + "s with work"
-        + ties
-        + " ("
-        + named(better, told.period())
-        + (better.size() == 1 ? " beats it)" : " beat it)");
+    return Saying.ordinal(rank) + " of " + byRank.size() + " " + kind + "s with work";
+  }
+
+  private String beaten(List<P> better, P told) {
+    return better.isEmpty()
+        ? ""
+        : " (" + named(better, told) + (better.size() == 1 ? " beats it)" : " beat it)");
   }
 
   private String named(List<P> periods, P told) {

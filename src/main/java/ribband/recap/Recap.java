@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param sessions {@code 11 sessions}
  * @param nights {@code 9 nights}
  * @param rank by hours, and which ones beat it: {@code the best month so far}; empty without work
+ * @param place the same without a name of another: {@code the best month so far}
  * @param phases those with hours, most first
  * @param costs all empty where amounts are hidden
  * @param pieces those of a kind made or scrapped, in the project's order
@@ -38,6 +39,7 @@ public record Recap(
     String sessions,
     String nights,
     String rank,
+    String place,
     List<PhaseShare> phases,
     Costs costs,
     List<PiecesMade> pieces,
@@ -120,6 +122,7 @@ public record Recap(
         sessions,
         nights,
         rank,
+        place,
         phases,
         costs,
         pieces,

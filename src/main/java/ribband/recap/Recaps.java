@@ -118,6 +118,7 @@ public final class Recaps {
         Saying.counted(row.sums().sessions(), "session", "sessions"),
         Saying.counted(row.nights(), "night", "nights"),
         row.hours().isZero() ? "" : ranks.of(row),
+        row.hours().isZero() ? "" : ranks.place(row),
         phases(row),
         costs(row),
         pieces(first, last),

@@ -46,8 +46,18 @@ public final class Addresses {
     return LESSONS + "#" + lessonsId(phase);
   }
 
-  static String print(PictureFacts facts, PrintSize size) {
+  /** Where a picture's print stands. */
+  public static String print(PictureFacts facts, PrintSize size) {
     return "pictures/" + Darkroom.fileName(facts, size);
+  }
+
+  /**
+   * Where a month's card stands.
+   *
+   * @param content names all that it shows: others elsewhere keep a card by its address
+   */
+  public static String card(YearMonth month, String content) {
+    return "cards/" + month + "-" + content + ".png";
   }
 
   /**

@@ -1,0 +1,110 @@
+package ribband.postcard;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import ribband.album.Album;
+import ribband.album.Shot;
+import ribband.memory.Hash;
+import ribband.photo.Darkroom;
+import ribband.photo.PrintSize;
+import ribband.photo.UnfitPicture;
+import ribband.recap.BestPicture;
+import ribband.recap.Recap;
+
+/**
+ * The card of one month or year, not drawn yet.
+ *
+ * @param face what it says
+ * @param shot the picture that stands for the month or year; empty where it has none
+ */
+public record Card(Face face, Optional<Shot> shot) {
+  private static final int CONTENT_DIGITS = 16;
+
+  public Card {
+    Objects.requireNonNull(face);
+    Objects.requireNonNull(shot);
+  }
+
+  /** Gets hold of a print. */
+  @FunctionalInterface
+  public interface Prints {
+    /** Its bytes, as a darkroom made them. */
+    byte[] read(Shot shot, PrintSize size) throws UnfitPicture, IOException;
+  }
+
+  /** The card of a month or year. */
+  public static Card of(Recap recap, Optional<String> what, Album album) {
+    Face face =
+        new Face(
+            recap.boat(),
+            what.orElse(""),
+            recap.title(),
+            recap.hours(),
+            recap.unit(),
+            recap.isWorked() ? recap.place() : "no work on the boat",
+            recap.isWorked() ? recap.nights() : "",
+            recap.phases().stream()
+                .map(phase -> new Share(phase.title(), phase.hours(), phase.seconds()))
+                .toList(),
+            recap.costs().moved(),
+            toDate(recap),
+            pieces(recap));
+    return new Card(
+        face, BestPicture.of(album, recap.first(), recap.last()).map(BestPicture::shot));
+  }
+
+  private static String toDate(Recap recap) {
+    String hours = recap.hoursToDate() + " " + recap.unitToDate();
+    String money = recap.costs().toDate();
+    return (money.isEmpty() ? hours : hours + ", " + money) + " to date";
+  }
+
+  /** There is room for one kind: that of which most were made. */
+  private static String pieces(Recap recap) {
+    return recap.pieces().stream()
+        .filter(some -> some.count() > 0)
+        // Of equals, min takes the first.
+        .min(Comparator.comparingLong(Recap.PiecesMade::count).reversed())
+        .map(some -> some.done() + " of " + some.total() + " " + some.kind())
+        .orElse("");
+  }
+
+  /** A name by all that is shown, 16 hex digits: what has the same name looks the same. */
+  public String content(Shape shape) {
+    String shown =
+        String.join(
+            "\n",
+            Postcard.RECIPE,
+            shape.name(),
+            face.toString(),
+            shot.map(one -> Darkroom.stem(one.facts())).orElse(""));
+    return Hash.of(shown.getBytes(StandardCharsets.UTF_8)).substring(0, CONTENT_DIGITS);
+  }
+
+  /**
+   * Draws it as PNG.
+   *
+   * @throws UnfitPicture where its picture has become unfit
+   * @throws IOException where its print cannot be had
+   */
+  public byte[] draw(Shape shape, Prints prints) throws UnfitPicture, IOException {
+    if (shot.isEmpty()) {
+      return Postcard.png(face, Optional.empty(), shape);
+    }
+    byte[] print = prints.read(shot.get(), print(shot.get(), shape));
+    return Postcard.png(face, Optional.of(Darkroom.pixels(print)), shape);
+  }
+
+  /** The smallest that is as wide as the card has room for, else the widest. */
+  private static PrintSize print(Shot shot, Shape shape) {
+    List<PrintSize> sizes = PrintSize.of(shot.facts());
+    return sizes.stream()
+        .filter(size -> size.width() * 2 >= shape.width())
+        .findFirst()
+        .orElse(sizes.get(sizes.size() - 1));
+  }
+}

@@ -4,8 +4,7 @@
     npm pack @fontsource-variable/national-park   (unpack it; its folder `files` is the argument)
     python3 src/lettering/letter.py files src/main/resources/ribband/postcard
 
-FontBox reads no GPOS and no GSUB: so pairs of letters go into a table `kern`, and tabular figures get code
-points of their own, U+E030 to U+E039.
+FontBox reads no GPOS: so pairs of letters go into a table `kern`.
 """
 
 import sys
@@ -13,6 +12,8 @@ from pathlib import Path
 
 from fontTools import subset
 from fontTools.merge import Merger
+from fontTools.pens.filterPen import DecomposingFilterPen
+from fontTools.pens.ttGlyphPen import TTGlyphPen
 from fontTools.ttLib import TTFont, newTable
 from fontTools.ttLib.tables._k_e_r_n import KernTable_format_0
 from fontTools.varLib.instancer import instantiateVariableFont
@@ -21,7 +22,8 @@ WEIGHTS = {"light": 300, "regular": 420, "bold": 640}
 PARTS = ["latin", "latin-ext", "vietnamese"]
 MOST_PAIRS = 6000
 SMALLEST_PAIR = 6
-TABULAR = 0xE030
+LIGHTEST = 200
+LIGHTER_BELOW = 400
 
 
 def pairs(font):
@@ -55,17 +57,15 @@ def advance(value):
     return getattr(value, "XAdvance", 0) or 0 if value else 0
 
 
-def tabular(font):
-    """Glyph of each digit with the tabular form, by the feature tnum."""
-    digits = [font.getBestCmap()[code] for code in range(0x30, 0x3A)]
-    for record in font["GSUB"].table.FeatureList.FeatureRecord:
-        if record.FeatureTag == "tnum":
-            for index in record.Feature.LookupListIndex:
-                for sub in font["GSUB"].table.LookupList.Lookup[index].SubTable:
-                    sub = getattr(sub, "ExtSubTable", sub)
-                    if digits[0] in sub.mapping:
-                        return [sub.mapping[digit] for digit in digits]
-    raise SystemExit("no tabular figures")
+def lighter_fractions(font, lighter):
+    """A fraction's figures are small, so they are drawn with a lighter hand than the large ones beside them."""
+    glyphs = lighter.getGlyphSet()
+    for code in (0xBC, 0xBD, 0xBE):
+        name = font.getBestCmap()[code]
+        pen = TTGlyphPen(None)
+        glyphs[name].draw(DecomposingFilterPen(pen, glyphs))
+        font["glyf"][name] = pen.glyph()
+        font["hmtx"][name] = lighter["hmtx"][name]
 
 
 def static(folder, part, weight):
@@ -83,13 +83,11 @@ def made(folder, name, weight, work):
                 pair: value for pair, value in pairs(font).items() if abs(value) >= SMALLEST_PAIR
             }
             codes = {glyph: code for code, glyph in font.getBestCmap().items()}
-            figures = tabular(font)
-            for table in font["cmap"].tables:
-                if table.isUnicode():
-                    table.cmap.update({TABULAR + i: glyph for i, glyph in enumerate(figures)})
             kept = {
                 (codes[a], codes[b]): v for (a, b), v in kept.items() if a in codes and b in codes
             }
+            if weight < LIGHTER_BELOW:
+                lighter_fractions(font, static(folder, part, LIGHTEST))
         for table in ("GPOS", "GSUB", "GDEF", "STAT", "gasp", "prep", "HVAR", "MVAR", "avar"):
             if table in font:
                 del font[table]

@@ -21,9 +21,6 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
  * a configured system; this needs none. May be shared.
  */
 final class Alphabet {
-  /** Where the tabular forms of the digits 0 to 9 stand in our fonts. */
-  private static final int TABULAR_ZERO = 0xE030;
-
   private final TrueTypeFont font;
   private final CmapLookup codes;
   private final Optional<KerningSubtable> kerning;
@@ -49,18 +46,12 @@ final class Alphabet {
 
   /** The glyph of a character; 0 where the font has none. */
   int glyph(int character) {
-    return isPrivate(character) ? 0 : codes.getGlyphId(character);
+    return codes.getGlyphId(character);
   }
 
-  /** The glyph of a character, a digit's as wide as every other digit's. */
-  int tabular(int character) {
-    return character >= '0' && character <= '9'
-        ? codes.getGlyphId(TABULAR_ZERO + character - '0')
-        : glyph(character);
-  }
-
-  private static boolean isPrivate(int character) {
-    return Character.getType(character) == Character.PRIVATE_USE;
+  /** The advance of the widest digit. */
+  double figureWidth() {
+    return "0123456789".chars().mapToDouble(digit -> advance(glyph(digit))).max().orElseThrow();
   }
 
   double advance(int glyph) {

@@ -13,25 +13,12 @@ final class Draft {
     drawn.add(line);
   }
 
-  void letter(String text, Hand hand, double size, double x, double baseline) {
-    words.add(new Words(text, hand, size, x, baseline));
-  }
-
-  /** The right end of the words stands at x. */
-  void letterBefore(String text, Hand hand, double size, double x, double baseline) {
-    letter(text, hand, size, x - hand.width(text) * size, baseline);
-  }
-
-  /**
-   * Lines under one another.
-   *
-   * @param top of the first
-   */
-  void letter(Fit.Lines lines, Hand hand, double x, double top) {
-    double baseline = top + Lettering.ABOVE * lines.size();
+  /** Lines under one another, the first on this baseline. */
+  void letter(Lines lines, double x, double baseline) {
+    double at = baseline;
     for (String line : lines.lines()) {
-      letter(line, hand, lines.size(), x, baseline);
-      baseline += Fit.LINE * lines.size();
+      words.add(new Words(line, lines.hand(), lines.size(), x, at));
+      at += lines.leading() * lines.size();
     }
   }
 

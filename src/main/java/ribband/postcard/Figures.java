@@ -1,14 +1,11 @@
 package ribband.postcard;
 
-/** How digits stand: as wide as each is, or all as wide as one another, under others. */
+/** How digits stand: each as wide as it is, or all as wide as the widest, under others. */
 enum Figures {
   PROPORTIONAL,
   TABULAR;
 
-  int glyph(Alphabet alphabet, int character) {
-    return switch (this) {
-      case PROPORTIONAL -> alphabet.glyph(character);
-      case TABULAR -> alphabet.tabular(character);
-    };
+  boolean isFigure(int character) {
+    return this == TABULAR && character >= '0' && character <= '9';
   }
 }

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Fits words into a width: as large as one line holds, down to the smallest size; then in more
- * lines, broken at spaces; then with what does not fit left out behind an ellipsis. Nothing is ever
- * cut.
+ * Fits words into a width: in one line, as large as it holds, down to the smallest size; then in
+ * more lines, broken at spaces; then with what does not fit left out behind an ellipsis. Nothing is
+ * ever cut.
  *
  * @param width in units
  * @param largest size of the letters, in units
@@ -16,58 +16,40 @@ import java.util.Locale;
  * @param mostLines 1 or more
  */
 record Fit(double width, double largest, double smallest, int mostLines) {
-  /** From baseline to baseline, in ems: letters of two lines never touch. */
-  static final double LINE = Lettering.ABOVE + Lettering.BELOW;
+  /** Nothing is smaller on a card, so that it can be read on a phone. In units. */
+  static final double SMALLEST = 28;
 
   private static final String ELLIPSIS = "…";
   private static final double STEP = 1;
 
-  /** Nothing is smaller on a card, so that it can be read on a phone. */
-  static final double SMALLEST = 28;
-
   Fit {
     if (smallest > largest || smallest < SMALLEST || mostLines < 1) {
-      throw new IllegalArgumentException(largest + " to " + smallest + ", lines: " + mostLines);
-    }
-  }
-
-  /**
-   * Words in lines.
-   *
-   * @param size of the letters, in units
-   */
-  record Lines(List<String> lines, double size) {
-    Lines {
-      lines = List.copyOf(lines);
-    }
-
-    /** From the top of the first line to the bottom of the last, in units. */
-    double height() {
-      return lines.size() * LINE * size;
+      throw new IllegalArgumentException(smallest + " to " + largest + ", lines: " + mostLines);
     }
   }
 
   Lines fit(String written, Hand hand) {
     String text = PlainWords.of(written);
     if (text.isEmpty()) {
-      return new Lines(List.of(), smallest);
+      return Lines.of(List.of(), hand, smallest, Said.WHOLE);
     }
     double one = width / hand.width(text);
     if (one >= smallest) {
-      return new Lines(List.of(text), Math.min(largest, one));
+      return Lines.of(List.of(text), hand, Math.min(largest, one), Said.WHOLE);
     }
     for (int most = 2; most <= mostLines; most++) {
       for (double size = largest; size >= smallest; size -= STEP) {
         List<String> lines = wrapped(text, hand, size);
-        if (lines.size() <= most && lines.stream().allMatch(line -> fits(line, hand, smallest))) {
-          double widest = lines.stream().mapToDouble(hand::width).max().orElse(1);
-          if (widest * size <= width) {
-            return new Lines(lines, size);
-          }
+        if (lines.size() <= most && allFit(lines, hand, size)) {
+          return Lines.of(lines, hand, size, Said.WHOLE);
         }
       }
     }
-    return new Lines(shortened(text, hand), smallest);
+    return broken(text, hand);
+  }
+
+  private boolean allFit(List<String> lines, Hand hand, double size) {
+    return lines.stream().allMatch(line -> fits(line, hand, size));
   }
 
   private boolean fits(String line, Hand hand, double size) {
@@ -91,22 +73,21 @@ record Fit(double width, double largest, double smallest, int mostLines) {
     return lines;
   }
 
-  /** At the smallest size, a long word broken where it must be. */
-  private List<String> shortened(String text, Hand hand) {
+  /** At the smallest size, and a long word where it must be. */
+  private Lines broken(String text, Hand hand) {
     List<String> lines = new ArrayList<>();
     String rest = text;
-    while (!rest.isEmpty() && !fits(rest, hand, smallest) && lines.size() < mostLines - 1) {
+    while (!fits(rest, hand, smallest) && lines.size() < mostLines - 1) {
       String line = longest(rest, "", hand);
       lines.add(line.strip());
       rest = rest.substring(line.length()).strip();
     }
-    lines.add(fits(rest, hand, smallest) ? rest : longest(rest, ELLIPSIS, hand).strip() + ELLIPSIS);
-    return lines;
+    boolean whole = fits(rest, hand, smallest);
+    lines.add(whole ? rest : longest(rest, ELLIPSIS, hand).strip() + ELLIPSIS);
+    return Lines.of(lines, hand, smallest, whole ? Said.WHOLE : Said.SHORTENED);
   }
 
-  /**
-   * The longest beginning that fits before an ending: of whole words, if that is not too little.
-   */
+  /** The longest beginning that fits before an ending; of whole words where that is not little. */
   private String longest(String text, String ending, Hand hand) {
     BreakIterator places = BreakIterator.getCharacterInstance(Locale.ROOT);
     places.setText(text);
@@ -118,7 +99,6 @@ record Fit(double width, double largest, double smallest, int mostLines) {
       fitting = end;
     }
     int space = text.lastIndexOf(' ', fitting);
-    boolean wholeWords = space > fitting / 2;
-    return text.substring(0, wholeWords ? space : fitting);
+    return text.substring(0, space > fitting / 2 ? space : fitting);
   }
 }

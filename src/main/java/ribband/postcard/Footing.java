@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 record Footing(Face face) {
   private static final Hand HAND = Hand.of(Weight.REGULAR, Ink.INK);
   private static final double LARGEST = 34;
-  private static final double ROW = 66;
+  private static final double ROW = 62;
 
   /**
    * Draws it into the foot of a sheet, in one row, or two where one does not hold it.
@@ -21,41 +21,41 @@ record Footing(Face face) {
     if (all.isEmpty()) {
       return sheet.bottom();
     }
-    if (size(all, sheet) >= Fit.SMALLEST || month.isEmpty() || boat.isEmpty()) {
-      row(draft, sheet, all, sheet.bottom() - ROW);
-      return sheet.bottom() - ROW;
+    double last = sheet.bottom() - ROW;
+    if (whole(all, sheet) >= Fit.SMALLEST || month.isEmpty() || boat.isEmpty()) {
+      row(draft, sheet, all, last);
+      return last;
     }
-    row(draft, sheet, boat, sheet.bottom() - ROW);
-    row(draft, sheet, month, sheet.bottom() - 2 * ROW);
-    return sheet.bottom() - 2 * ROW;
+    row(draft, sheet, boat, last);
+    row(draft, sheet, month, last - ROW);
+    return last - ROW;
   }
 
   private static List<String> told(String... cells) {
     return Stream.of(cells).map(PlainWords::of).filter(cell -> !cell.isEmpty()).toList();
   }
 
-  /** At which all cells stand whole in one row. */
-  private static double size(List<String> cells, Box sheet) {
-    double ems = cells.stream().mapToDouble(HAND::width).sum();
-    return (sheet.width() - 2 * SheetPlan.PADDING * cells.size()) / ems;
+  /** The size at which all cells stand whole in one row. */
+  private static double whole(List<String> cells, Box sheet) {
+    double room = sheet.width() - 2 * SheetPlan.PADDING * cells.size();
+    return room / cells.stream().mapToDouble(HAND::width).sum();
   }
 
   private static void row(Draft draft, Box sheet, List<String> cells, double top) {
-    draft.draw(Drawn.line(sheet.x(), top, sheet.right(), top, Pen.PRINT));
-    double size = Math.max(Fit.SMALLEST, Math.min(LARGEST, size(cells, sheet)));
-    double ems = cells.stream().mapToDouble(HAND::width).sum();
-    double inCells = sheet.width() - 2 * SheetPlan.PADDING * cells.size();
-    double spare = Math.max(0, inCells - ems * size) / cells.size();
-    double share = inCells / cells.size();
-    boolean whole = ems * size <= inCells + 1e-6;
+    double room = sheet.width() - 2 * SheetPlan.PADDING * cells.size();
+    double size = Math.min(LARGEST, whole(cells, sheet));
+    double taken = cells.stream().mapToDouble(HAND::width).sum() * size;
     double left = sheet.x();
+    draft.draw(Drawn.across(left, sheet.right(), top, Pen.FINE));
     for (String cell : cells) {
-      double width = whole ? HAND.width(cell) * size + spare : share;
-      Fit.Lines words = new Fit(width + 1e-6, size, Fit.SMALLEST, 1).fit(cell, HAND);
-      draft.letter(words, HAND, left + SheetPlan.PADDING, top + ROW / 2 - 0.65 * words.size());
+      boolean fits = size >= Fit.SMALLEST;
+      double own = HAND.width(cell) * size + (room - taken) / cells.size();
+      double width = fits ? own : room / cells.size();
+      Lines words = new Fit(width, Math.max(size, LARGEST), Fit.SMALLEST, 1).fit(cell, HAND);
+      draft.letter(words, left + SheetPlan.PADDING, top + ROW / 2 + 0.35 * words.size());
       left += width + 2 * SheetPlan.PADDING;
       if (left < sheet.right() - 1) {
-        draft.draw(Drawn.line(left, top, left, top + ROW, Pen.RULE));
+        draft.draw(Drawn.down(left, top, top + ROW, Pen.RULE));
       }
     }
   }

@@ -5,17 +5,17 @@ record Heading(Face face) {
   private static final Hand BOAT = Hand.of(Weight.BOLD, Ink.INK);
   private static final Hand WHAT = Hand.of(Weight.REGULAR, Ink.INK_2);
   private static final Hand PERIOD = Hand.of(Weight.BOLD, Ink.INK);
-  private static final double HEIGHT = 92;
-  private static final double LARGEST = 50;
+  private static final double HEIGHT = 88;
+  private static final double LARGEST_BOAT = 50;
   private static final double LARGEST_PERIOD = 42;
   private static final double LARGEST_WHAT = 32;
   private static final double MOST_PERIOD = 400;
-  private static final double MOST_BOAT = 0.5;
 
   /** Less says nothing of her. */
   private static final double LEAST_WHAT = 240;
 
   private static final double DOUBLE_RULE = 5;
+  private static final double TAB = 2;
 
   /**
    * Draws it into the top of a sheet.
@@ -23,55 +23,52 @@ record Heading(Face face) {
    * @return where it ends
    */
   double draw(Draft draft, Box sheet) {
-    double pad = SheetPlan.PADDING;
     double bottom = sheet.y() + HEIGHT;
-    draft.draw(Drawn.line(sheet.x(), bottom, sheet.right(), bottom, Pen.PRINT));
-    draft.draw(
-        Drawn.line(
-            sheet.x(), bottom - DOUBLE_RULE, sheet.right(), bottom - DOUBLE_RULE, Pen.PRINT));
+    draft.draw(Drawn.across(sheet.x(), sheet.right(), bottom - DOUBLE_RULE, Pen.FINE));
+    draft.draw(Drawn.across(sheet.x(), sheet.right(), bottom, Pen.FINE));
 
-    Fit.Lines period = fit(face.period(), PERIOD, MOST_PERIOD, LARGEST_PERIOD);
-    double periodWidth = width(period, PERIOD);
-    double periodLeft = sheet.right() - pad - periodWidth;
-    cell(draft, sheet, period, PERIOD, periodLeft);
-    divide(draft, sheet, periodLeft - pad);
-    draft.draw(Drawn.line(periodLeft - pad, bottom - 2, sheet.right(), bottom - 2, Pen.TAB));
-
-    double left = sheet.x() + pad;
-    double room = periodLeft - 2 * pad - left;
-    boolean told = !face.what().isBlank();
-    Fit.Lines boat = fit(face.boat(), BOAT, told ? room * MOST_BOAT : room, LARGEST);
-    double whatLeft = left + width(boat, BOAT) + 2 * pad;
-    double whatRoom = periodLeft - 2 * pad - whatLeft;
-    if (told && whatRoom >= LEAST_WHAT) {
-      divide(draft, sheet, whatLeft - pad);
-      cell(draft, sheet, fit(face.what(), WHAT, whatRoom, LARGEST_WHAT), WHAT, whatLeft);
-    } else {
-      boat = fit(face.boat(), BOAT, room, LARGEST);
-    }
-    cell(draft, sheet, boat, BOAT, left);
+    Lines period = fit(face.period(), PERIOD, MOST_PERIOD, LARGEST_PERIOD);
+    double periodLeft = sheet.right() - SheetPlan.PADDING - period.width();
+    double cell = periodLeft - SheetPlan.PADDING;
+    letter(draft, sheet, period, periodLeft);
+    divide(draft, sheet, cell);
+    draft.draw(Drawn.across(cell, sheet.right(), bottom - TAB, Pen.TAB));
+    name(draft, sheet, cell);
     return bottom;
   }
 
-  private static Fit.Lines fit(String words, Hand hand, double width, double largest) {
-    Fit.Lines one = new Fit(width, largest, Fit.SMALLEST, 1).fit(words, hand);
-    boolean whole = one.lines().equals(java.util.List.of(PlainWords.of(words)));
-    return whole ? one : new Fit(width, Fit.SMALLEST, Fit.SMALLEST, 2).fit(words, hand);
+  /** What she is stands where her name leaves room for it. */
+  private void name(Draft draft, Box sheet, double right) {
+    double pad = SheetPlan.PADDING;
+    double left = sheet.x() + pad;
+    double room = right - pad - left;
+    Lines boat = fit(face.boat(), BOAT, room - LEAST_WHAT - 2 * pad, LARGEST_BOAT);
+    if (face.what().isBlank() || boat.said() == Said.SHORTENED) {
+      letter(draft, sheet, fit(face.boat(), BOAT, room, LARGEST_BOAT), left);
+      return;
+    }
+    double next = left + boat.width() + pad;
+    letter(draft, sheet, boat, left);
+    divide(draft, sheet, next);
+    letter(draft, sheet, fit(face.what(), WHAT, right - 2 * pad - next, LARGEST_WHAT), next + pad);
   }
 
-  private static double width(Fit.Lines lines, Hand hand) {
-    return lines.lines().stream().mapToDouble(hand::width).max().orElse(0) * lines.size();
+  /** In one line, or two small ones. */
+  private static Lines fit(String words, Hand hand, double width, double largest) {
+    Lines one = new Fit(width, largest, Fit.SMALLEST, 1).fit(words, hand);
+    return one.said() == Said.WHOLE
+        ? one
+        : new Fit(width, Fit.SMALLEST, Fit.SMALLEST, 2).fit(words, hand);
   }
 
-  private static void cell(Draft draft, Box sheet, Fit.Lines lines, Hand hand, double left) {
-    double height = HEIGHT - DOUBLE_RULE;
-    double size = lines.size();
-    // Capitals, which are 0.7 em high, stand in the middle.
-    double first = lines.lines().size() == 1 ? height / 2 + 0.35 * size : height / 2 - 0.22 * size;
-    draft.letter(lines, hand, left, sheet.y() + first - Lettering.ABOVE * size);
+  /** Capitals, which are 0.7 em high, stand in the middle of the cell. */
+  private static void letter(Draft draft, Box sheet, Lines lines, double left) {
+    double middle = sheet.y() + (HEIGHT - DOUBLE_RULE) / 2;
+    double ems = 0.35 - (lines.lines().size() - 1) * lines.leading() / 2;
+    draft.letter(lines, left, middle + ems * lines.size());
   }
 
   private static void divide(Draft draft, Box sheet, double x) {
-    draft.draw(Drawn.line(x, sheet.y(), x, sheet.y() + HEIGHT - DOUBLE_RULE, Pen.RULE));
+    draft.draw(Drawn.down(x, sheet.y(), sheet.y() + HEIGHT - DOUBLE_RULE, Pen.RULE));
   }
 }

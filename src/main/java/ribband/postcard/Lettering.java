@@ -13,11 +13,10 @@ import java.text.Bidi;
  * @param width in ems
  */
 record Lettering(Path2D outline, double width) {
-  /** How far letters reach above the baseline, in ems: an accent on an accented capital. */
-  static final double ABOVE = 1.0;
+  /** How far letters of other fonts may reach above the baseline, in ems; ours stay within. */
+  private static final double ABOVE = 1.22;
 
-  /** How far they reach below it, in ems. */
-  static final double BELOW = 0.27;
+  private static final double BELOW = 0.27;
 
   static Lettering of(String text, Hand hand) {
     Line line = new Line(hand);
@@ -82,36 +81,39 @@ record Lettering(Path2D outline, double width) {
     }
 
     private int glyph(int character) {
-      return hand.figures().glyph(alphabet, character);
+      return alphabet.glyph(character);
     }
 
     private void own(int character) {
       int glyph = glyph(character);
-      Path2D shape = alphabet.outline(glyph);
       if (PlainWords.isMark(character)) {
-        mark(shape);
+        overLast(alphabet.outline(glyph));
         return;
       }
-      x += last < 0 ? 0 : alphabet.kerning(last, glyph);
+      double advance = alphabet.advance(glyph);
+      boolean figure = hand.figures().isFigure(character);
+      x += last < 0 || figure ? 0 : alphabet.kerning(last, glyph);
       baseLeft = x;
-      baseWidth = alphabet.advance(glyph);
-      outline.append(shape.getPathIterator(AffineTransform.getTranslateInstance(x, 0)), false);
+      baseWidth = figure ? alphabet.figureWidth() : advance;
+      append(alphabet.outline(glyph), x + (baseWidth - advance) / 2);
       x += baseWidth;
-      last = glyph;
+      last = figure ? -1 : glyph;
     }
 
-    /** Over the middle of its letter: FontBox reads no table of anchors. */
-    private void mark(Path2D shape) {
-      double middle = baseLeft + baseWidth / 2 - shape.getBounds2D().getCenterX();
-      outline.append(shape.getPathIterator(AffineTransform.getTranslateInstance(middle, 0)), false);
+    /** A mark over the middle of its letter: FontBox reads no table of anchors. */
+    private void overLast(Path2D mark) {
+      append(mark, baseLeft + baseWidth / 2 - mark.getBounds2D().getCenterX());
+    }
+
+    private void append(Path2D shape, double at) {
+      outline.append(shape.getPathIterator(AffineTransform.getTranslateInstance(at, 0)), false);
     }
 
     void strange(String text, Direction direction) {
       Lettering borrowed = SpareLetters.ofThisMachine().letter(text, hand.weight(), direction);
       baseLeft = x;
       baseWidth = borrowed.width();
-      outline.append(
-          borrowed.outline().getPathIterator(AffineTransform.getTranslateInstance(x, 0)), false);
+      append(borrowed.outline(), x);
       x += baseWidth;
       last = -1;
     }
@@ -119,6 +121,16 @@ record Lettering(Path2D outline, double width) {
     Lettering done() {
       return new Lettering(outline, x).inPlace();
     }
+  }
+
+  /** In ems; below 0 where all is under the baseline. */
+  double reachAbove() {
+    return -outline.getBounds2D().getMinY();
+  }
+
+  /** In ems; below 0 where all is over the baseline. */
+  double reachBelow() {
+    return outline.getBounds2D().getMaxY();
   }
 
   /** The same, no ink before its beginning, past its end, or out of a line's height. */

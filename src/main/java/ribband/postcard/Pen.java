@@ -4,16 +4,14 @@ import java.awt.BasicStroke;
 
 /** The pens of the drawing: a colour, a width and a dash, in units. */
 enum Pen {
-  RULE(Ink.RULE, 1.2f),
-  STATION(Ink.RULE, 1.2f),
-  WATERLINE(Ink.INK_2, 1.2f, 16, 6, 4, 6),
-  BORDER(Ink.INK, 2f),
-  PRINT(Ink.INK, 1.2f),
+  RULE(Ink.RULE, 1),
+  WATERLINE(Ink.INK_2, 1, 16, 6, 4, 6),
+  FINE(Ink.INK, 1),
+  BORDER(Ink.INK, 2),
   FAIR(Ink.INK, 2.4f),
-  FAR(Ink.INK_2, 1.4f, 3, 5),
-  BATTEN(Ink.INK, 5f),
-  LONGEST(Ink.ACCENT, 5f),
-  TAB(Ink.ACCENT, 7f);
+  BATTEN(Ink.INK, 5),
+  LONGEST(Ink.ACCENT, 5),
+  TAB(Ink.ACCENT, 7);
 
   private final Ink ink;
   private final BasicStroke stroke;
@@ -36,5 +34,10 @@ enum Pen {
 
   BasicStroke stroke() {
     return stroke;
+  }
+
+  /** The nearest place where an upright or level line fills whole units, not two in half. */
+  double crisp(double at) {
+    return stroke.getLineWidth() % 2 == 1 ? Math.floor(at) + 0.5 : Math.rint(at);
   }
 }

@@ -11,10 +11,10 @@ import java.util.Optional;
 record Plate(Box place, Optional<Box> print) {
   private static final double MOST_PRINT = 560;
   private static final double NARROWEST = 240;
-  private static final double LINES_WIDTH = 600;
+  private static final double LINES_WIDTH = 640;
   private static final double ABOVE_PRINT = 28;
   private static final double STATION = 46;
-  private static final double LEAST_HULL = 130;
+  private static final double LEAST_HULL = 110;
 
   static Plate of(Box body, Optional<Proportion> picture) {
     if (picture.isEmpty()) {
@@ -37,20 +37,20 @@ record Plate(Box place, Optional<Box> print) {
   }
 
   void draw(Draft draft) {
-    draft.draw(Drawn.line(place.x(), place.y(), place.x(), place.bottom(), Pen.RULE));
+    draft.draw(Drawn.down(place.x(), place.y(), place.bottom(), Pen.RULE));
     if (print.isEmpty()) {
-      HullLines.draw(draft, place.within(ABOVE_PRINT), HullLines.Views.BOTH);
+      HullLines.PROFILE_AND_PLAN.draw(draft, place.within(ABOVE_PRINT));
       return;
     }
     double under = place.bottom() - print.get().bottom() - 2 * ABOVE_PRINT;
-    if (under >= LEAST_HULL - ABOVE_PRINT) {
+    if (under >= LEAST_HULL) {
       Box rest =
           new Box(
               place.x() + ABOVE_PRINT,
               print.get().bottom() + ABOVE_PRINT,
               place.width() - 2 * ABOVE_PRINT,
               under);
-      HullLines.draw(draft, rest, HullLines.Views.PROFILE);
+      HullLines.PROFILE.draw(draft, rest);
     } else {
       stations(draft);
     }
@@ -60,9 +60,9 @@ record Plate(Box place, Optional<Box> print) {
     int gaps = Math.max(2, (int) Math.round(place.width() / STATION));
     for (int i = 1; i < gaps; i++) {
       double x = place.x() + place.width() * i / gaps;
-      draft.draw(Drawn.line(x, place.y(), x, place.bottom(), Pen.STATION));
+      draft.draw(Drawn.down(x, place.y(), place.bottom(), Pen.RULE));
     }
     double water = place.y() + place.height() * 0.7;
-    draft.draw(Drawn.line(place.x(), water, place.right(), water, Pen.WATERLINE));
+    draft.draw(Drawn.across(place.x(), place.right(), water, Pen.WATERLINE));
   }
 }

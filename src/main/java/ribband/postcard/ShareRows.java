@@ -2,66 +2,66 @@ package ribband.postcard;
 
 import java.util.ArrayList;
 import java.util.List;
+import ribband.measure.Hours;
+import ribband.measure.Saying;
 
-/** Where the hours went: a line a phase, each with a batten as long as its share of the most. */
+/** Where the hours went: a row a phase, each with a batten as long as its share of the longest. */
 record ShareRows(List<Share> shares) {
-  /** How many are told where there is room for no more. */
-  static final int WANTED = 3;
-
   private static final int MOST = 4;
-  private static final double PITCH = 50;
-  private static final double SIZE = 32;
+
+  /** How many are made room for. */
+  private static final int WANTED = 3;
+
+  private static final double PITCH = 48;
+  private static final double SIZE = 31;
+  private static final double BATTEN = 2.5;
+  private static final double BASELINE = 15;
+  private static final double GAP = 24;
   private static final Hand TITLE = Hand.of(Weight.REGULAR, Ink.INK);
   private static final Hand HOURS = new Hand(Weight.BOLD, Figures.TABULAR, Ink.INK);
-  private static final double GAP = 24;
 
   ShareRows {
     shares = List.copyOf(shares);
   }
 
-  double height(int most) {
-    return Math.min(most, shares.size()) * PITCH;
+  double wantedHeight() {
+    return Math.min(WANTED, shares.size()) * PITCH;
   }
 
   /** Draws as many as there is room for, on the foot of the place. */
   void draw(Draft draft, Box place) {
-    int rows = Math.min(Math.min(MOST, shares.size()), (int) (place.height() / PITCH));
-    if (rows == 0) {
-      return;
-    }
-    List<Share> told = new ArrayList<>(shares.subList(0, rows));
-    int more = shares.size() - rows;
-    if (more > 0) {
-      told.set(rows - 1, new Share("and " + (more + 1) + " more", "", 0));
-    }
-    long longest = Math.max(1, shares.get(0).seconds());
-    double bottom = place.bottom() - (rows - 1) * PITCH;
-    boolean first = true;
-    for (Share share : told) {
-      row(draft, place, share, bottom, (double) share.seconds() / longest, first);
+    List<Share> rows = rows((int) (place.height() / PITCH));
+    long longest = rows.stream().mapToLong(Share::seconds).max().orElse(0);
+    double bottom = place.bottom() - (rows.size() - 1) * PITCH;
+    for (Share row : rows) {
+      letter(draft, place, row, bottom - BASELINE);
+      double y = bottom - BATTEN;
+      double part = longest == 0 ? 0 : (double) row.seconds() / longest;
+      Pen pen = row == rows.get(0) ? Pen.LONGEST : Pen.BATTEN;
+      draft.draw(Drawn.across(place.x(), place.right(), y, Pen.RULE));
+      draft.draw(Drawn.across(place.x(), place.x() + place.width() * part, y, pen));
       bottom += PITCH;
-      first = false;
     }
   }
 
-  private static void row(
-      Draft draft, Box place, Share share, double bottom, double part, boolean first) {
-    double baseline = bottom - 15;
-    Fit.Lines hours = new Fit(place.width() / 2, SIZE, Fit.SMALLEST, 1).fit(share.hours(), HOURS);
-    double hoursWidth = 0;
-    for (String line : hours.lines()) {
-      draft.letterBefore(line, HOURS, hours.size(), place.right(), baseline);
-      hoursWidth = HOURS.width(line) * hours.size() + GAP;
+  /** What does not fit stands summed in the last. */
+  private List<Share> rows(int room) {
+    int most = Math.min(MOST, room);
+    if (shares.size() <= most || most < 1) {
+      return shares.subList(0, Math.min(Math.max(0, most), shares.size()));
     }
-    Fit.Lines title =
-        new Fit(place.width() - hoursWidth, SIZE, Fit.SMALLEST, 1).fit(share.title(), TITLE);
-    for (String line : title.lines()) {
-      draft.letter(line, TITLE, title.size(), place.x(), baseline);
-    }
-    double y = bottom - 2.5;
-    draft.draw(Drawn.line(place.x(), y, place.right(), y, Pen.RULE));
-    draft.draw(
-        Drawn.line(
-            place.x(), y, place.x() + place.width() * part, y, first ? Pen.LONGEST : Pen.BATTEN));
+    List<Share> rows = new ArrayList<>(shares.subList(0, most - 1));
+    List<Share> rest = shares.subList(most - 1, shares.size());
+    long seconds = rest.stream().mapToLong(Share::seconds).sum();
+    String title = rows.isEmpty() ? rest.size() + " phases" : "and " + rest.size() + " more";
+    rows.add(new Share(title, Saying.hours(new Hours(seconds)), seconds));
+    return rows;
+  }
+
+  private static void letter(Draft draft, Box place, Share row, double baseline) {
+    Lines hours = new Fit(place.width() / 2, SIZE, Fit.SMALLEST, 1).fit(row.hours(), HOURS);
+    draft.letter(hours, place.right() - hours.width(), baseline);
+    double room = place.width() - hours.width() - GAP;
+    draft.letter(new Fit(room, SIZE, Fit.SMALLEST, 1).fit(row.title(), TITLE), place.x(), baseline);
   }
 }

@@ -1,0 +1,54 @@
+package ribband.postcard;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Words in lines, ready to be lettered.
+ *
+ * @param lines none where there are no words
+ * @param size of an em, in units
+ * @param leading from baseline to baseline, in ems: the letters of two lines never touch
+ */
+record Lines(List<String> lines, Hand hand, double size, double leading, Said said) {
+  private static final double LEAST_LEADING = 1.24;
+  private static final double BELOW = 0.24;
+  private static final double BETWEEN = 0.03;
+
+  Lines {
+    lines = List.copyOf(lines);
+    Objects.requireNonNull(hand);
+    Objects.requireNonNull(said);
+  }
+
+  static Lines of(List<String> lines, Hand hand, double size, Said said) {
+    double above = 0;
+    double below = BELOW;
+    for (String line : lines) {
+      Lettering lettering = Lettering.of(line, hand);
+      above = Math.max(above, lettering.reachAbove());
+      below = Math.max(below, lettering.reachBelow());
+    }
+    double leading = Math.max(LEAST_LEADING, above + below + BETWEEN);
+    return new Lines(lines, hand, size, leading, said);
+  }
+
+  boolean isEmpty() {
+    return lines.isEmpty();
+  }
+
+  /** Of all lines, in units. */
+  double height() {
+    return lines.size() * leading * size;
+  }
+
+  /** Of the widest line, in units. */
+  double width() {
+    return lines.stream().mapToDouble(hand::width).max().orElse(0) * size;
+  }
+
+  /** From the top to the first baseline, in units. */
+  double firstBaseline() {
+    return (leading - BELOW) * size;
+  }
+}

@@ -1,0 +1,7 @@
+package ribband.postcard;
+
+/** Whether all words of a text stand on the card. */
+enum Said {
+  WHOLE,
+  SHORTENED
+}

@@ -49,9 +49,9 @@ final class Alphabet {
     return codes.getGlyphId(character);
   }
 
-  /** The advance of the widest digit. */
+  /** What every digit takes where they stand under one another: what they take on average. */
   double figureWidth() {
-    return "0123456789".chars().mapToDouble(digit -> advance(glyph(digit))).max().orElseThrow();
+    return "0123456789".chars().mapToDouble(digit -> advance(glyph(digit))).average().orElseThrow();
   }
 
   double advance(int glyph) {

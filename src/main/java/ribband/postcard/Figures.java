@@ -1,6 +1,6 @@
 package ribband.postcard;
 
-/** How digits stand: each as wide as it is, or all as wide as the widest, under others. */
+/** How digits stand: each as wide as it is, or all as wide as one another. */
 enum Figures {
   PROPORTIONAL,
   TABULAR;

@@ -87,7 +87,7 @@ record Fit(double width, double largest, double smallest, int mostLines) {
     return Lines.of(lines, hand, smallest, whole ? Said.WHOLE : Said.SHORTENED);
   }
 
-  /** The longest beginning that fits before an ending; of whole words where that is not little. */
+  /** The longest beginning that fits before an ending: of whole words, unless one fills lines. */
   private String longest(String text, String ending, Hand hand) {
     BreakIterator places = BreakIterator.getCharacterInstance(Locale.ROOT);
     places.setText(text);
@@ -99,6 +99,7 @@ record Fit(double width, double largest, double smallest, int mostLines) {
       fitting = end;
     }
     int space = text.lastIndexOf(' ', fitting);
-    return text.substring(0, space > fitting / 2 ? space : fitting);
+    String next = space < 0 ? text : text.substring(space + 1).split(" ", 2)[0];
+    return text.substring(0, fits(next, hand, smallest) ? space : fitting);
   }
 }

@@ -11,8 +11,8 @@ record Heading(Face face) {
   private static final double LARGEST_WHAT = 32;
   private static final double MOST_PERIOD = 400;
 
-  /** Less says nothing of her. */
-  private static final double LEAST_WHAT = 240;
+  /** Of the room for the boat and what she is. */
+  private static final double MOST_BOAT = 0.55;
 
   private static final double DOUBLE_RULE = 5;
   private static final double TAB = 2;
@@ -42,7 +42,7 @@ record Heading(Face face) {
     double pad = SheetPlan.PADDING;
     double left = sheet.x() + pad;
     double room = right - pad - left;
-    Lines boat = fit(face.boat(), BOAT, room - LEAST_WHAT - 2 * pad, LARGEST_BOAT);
+    Lines boat = fit(face.boat(), BOAT, room * MOST_BOAT, LARGEST_BOAT);
     if (face.what().isBlank() || boat.said() == Said.SHORTENED) {
       letter(draft, sheet, fit(face.boat(), BOAT, room, LARGEST_BOAT), left);
       return;

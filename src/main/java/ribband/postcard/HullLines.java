@@ -70,6 +70,7 @@ enum HullLines {
 
   private static void plan(Draft draft, AffineTransform at) {
     line(draft, at, 4, CENTRE, 996, CENTRE, Pen.WATERLINE);
+    line(draft, at, 40, CENTRE - 88, 40, CENTRE + 88, Pen.FAIR);
     for (int side : List.of(-1, 1)) {
       AffineTransform half = new AffineTransform(at);
       half.translate(0, CENTRE);

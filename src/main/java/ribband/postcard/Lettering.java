@@ -123,6 +123,11 @@ record Lettering(Path2D outline, double width) {
     }
   }
 
+  /** From the beginning to the first ink, in ems. */
+  double leftBearing() {
+    return outline.getBounds2D().getMinX();
+  }
+
   /** In ems; below 0 where all is under the baseline. */
   double reachAbove() {
     return -outline.getBounds2D().getMinY();

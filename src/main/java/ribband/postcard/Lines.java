@@ -47,6 +47,13 @@ record Lines(List<String> lines, Hand hand, double size, double leading, Said sa
     return lines.stream().mapToDouble(hand::width).max().orElse(0) * size;
   }
 
+  /**
+   * From where the first line begins to where its ink does, in units: seen beside smaller words.
+   */
+  double leftBearing() {
+    return lines.isEmpty() ? 0 : Lettering.of(lines.get(0), hand).leftBearing() * size;
+  }
+
   /** From the top to the first baseline, in units. */
   double firstBaseline() {
     return (leading - BELOW) * size;

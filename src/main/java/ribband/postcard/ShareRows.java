@@ -12,7 +12,7 @@ record ShareRows(List<Share> shares) {
   /** How many are made room for. */
   private static final int WANTED = 3;
 
-  private static final double PITCH = 48;
+  private static final double PITCH = 46;
   private static final double SIZE = 31;
   private static final double BATTEN = 2.5;
   private static final double BASELINE = 15;
@@ -44,16 +44,16 @@ record ShareRows(List<Share> shares) {
     }
   }
 
-  /** What does not fit stands summed in the last. */
+  /** What does not fit stands summed in the last; where there is but one, it is the longest's. */
   private List<Share> rows(int room) {
     int most = Math.min(MOST, room);
-    if (shares.size() <= most || most < 1) {
+    if (shares.size() <= most || most <= 1) {
       return shares.subList(0, Math.min(Math.max(0, most), shares.size()));
     }
     List<Share> rows = new ArrayList<>(shares.subList(0, most - 1));
     List<Share> rest = shares.subList(most - 1, shares.size());
     long seconds = rest.stream().mapToLong(Share::seconds).sum();
-    String title = rows.isEmpty() ? rest.size() + " phases" : "and " + rest.size() + " more";
+    String title = "and " + Saying.count(rest.size()) + " more";
     rows.add(new Share(title, Saying.hours(new Hours(seconds)), seconds));
     return rows;
   }

@@ -14,6 +14,7 @@ final class SheetPlan {
   /** From the border to words, in units. */
   static final double PADDING = 30;
 
+  private static final double STORY_PADDING = 24;
   private static final double OUTER_BORDER = 17;
 
   private SheetPlan() {}
@@ -29,7 +30,12 @@ final class SheetPlan {
     Box body = new Box(inner.x(), top, inner.width(), foot - top);
     Plate plate = Plate.of(body, picture);
     plate.draw(draft);
-    Box story = new Box(body.x(), top, plate.place().x() - body.x(), body.height()).within(PADDING);
+    Box story =
+        new Box(
+            body.x() + PADDING,
+            top + STORY_PADDING,
+            plate.place().x() - body.x() - 2 * PADDING,
+            body.height() - 2 * STORY_PADDING);
     new Story(face).draw(draft, story);
     draft.draw(Drawn.frame(inner, Pen.BORDER));
     return draft.done(plate.print());

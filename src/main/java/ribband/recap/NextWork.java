@@ -31,7 +31,10 @@ final class NextWork {
     this.ledger = ledger;
   }
 
-  /** Jobs that are ready, with room kept for a kind of pieces; those begun come first. */
+  /**
+   * Jobs that are ready, with room kept for a kind of pieces; then the kinds begun, and the first
+   * of the others.
+   */
   List<String> asOf(LocalDate day) {
     List<String> pieces = pieces(day);
     List<String> jobs = jobs(day);
@@ -61,7 +64,11 @@ final class NextWork {
             .toList();
     List<String> lines = new ArrayList<>();
     open.stream().filter(count -> count.done() > 0).map(NextWork::left).forEach(lines::add);
-    open.stream().filter(count -> count.done() == 0).map(NextWork::left).forEach(lines::add);
+    open.stream()
+        .filter(count -> count.done() == 0)
+        .findFirst()
+        .map(NextWork::all)
+        .ifPresent(lines::add);
     return lines;
   }
 
@@ -74,11 +81,19 @@ final class NextWork {
   }
 
   private static String left(PieceCount count) {
-    return PlainName.of(Saying.capitalised(count.kind().name()))
+    return name(count)
         + ": "
         + Saying.count(count.left())
         + " of "
         + Saying.count(count.kind().total())
         + " left";
+  }
+
+  private static String all(PieceCount count) {
+    return name(count) + ": " + Saying.count(count.left()) + " to make";
+  }
+
+  private static String name(PieceCount count) {
+    return PlainName.of(Saying.capitalised(count.kind().name()));
   }
 }

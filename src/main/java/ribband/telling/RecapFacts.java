@@ -66,7 +66,9 @@ record RecapFacts(String heading, String summary, List<Block> blocks) {
       lines.add(money(recap.costs()));
     }
     recap.longest().ifPresent(night -> lines.add(night(recap, night)));
-    lines.add("The whole boat: " + recap.toDateInWords() + " to date");
+    if (!recap.hoursToDate().equals("0")) {
+      lines.add("The whole boat: " + recap.toDateInWords() + " to date");
+    }
     return lines;
   }
 

@@ -37,7 +37,7 @@ class ChosenPicturesTest {
   }
 
   @Test
-  void theFirstCoverStandsElseTheFirstPicture() throws IOException {
+  void theLatestCoverStandsElseTheLatestPicture() throws IOException {
     teal.picture("a.png", 301)
         .picture("b.png", 302)
         .picture("c.png", 303)
@@ -50,8 +50,8 @@ class ChosenPicturesTest {
         .entry("2026-02-02-e", "phase: planking\nhours: 1\nphotos: [e.png]\n");
     assertEquals(
         List.of(
-            "b.png of 2026-01-03: January 2026, Moulds",
-            "d.png of 2026-02-01: February 2026, Planking"),
+            "c.png of 2026-01-04: January 2026, Moulds",
+            "e.png of 2026-02-02: February 2026, Planking"),
         chosen());
   }
 
@@ -62,12 +62,9 @@ class ChosenPicturesTest {
         .picture("c.png", 303)
         .entry("2026-01-02-a", "title: Looking\nphotos: [a.png]\n")
         .entry("2026-01-03-b", "phase: sails\nphotos: [b.png]\n")
-        .entry("2026-01-04-c", "phase: sails\nhours: {planking: 1}\nphotos: [c.png]\n");
+        .entry("2026-01-04-c", "hours: {planking: 1}\nphotos: [c.png]\n");
     assertEquals(
-        List.of(
-            "a.png of 2026-01-02: January 2026",
-            "c.png of 2026-01-04: Planking",
-            "b.png of 2026-01-03: Sails"),
+        List.of("c.png of 2026-01-04: January 2026, Planking", "b.png of 2026-01-03: Sails"),
         chosen());
   }
 

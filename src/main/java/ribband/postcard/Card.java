@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ribband.album.Album;
 import ribband.album.Shot;
 import ribband.memory.Hash;
@@ -45,22 +47,26 @@ public record Card(Face face, Optional<Shot> shot) {
             recap.title(),
             recap.hours(),
             recap.unit(),
-            recap.isWorked() ? recap.place() : "no work on the boat",
+            (recap.isWorked() ? recap.place() : "no work on the boat") + toDate(recap),
             recap.isWorked() ? recap.nights() : "",
             recap.phases().stream()
                 .map(phase -> new Share(phase.title(), phase.hours(), phase.seconds()))
                 .toList(),
-            recap.costs().moved(),
-            toDate(recap),
+            money(recap.costs()),
+            "",
             pieces(recap));
     return new Card(
         face, BestPicture.of(album, recap.first(), recap.last()).map(BestPicture::shot));
   }
 
   private static String toDate(Recap recap) {
-    String hours = recap.hoursToDate() + " " + recap.unitToDate();
-    String money = recap.costs().toDate();
-    return (money.isEmpty() ? hours : hours + ", " + money) + " to date";
+    return ", " + recap.hoursToDate() + " " + recap.unitToDate() + " to date";
+  }
+
+  private static String money(Recap.Costs costs) {
+    return Stream.of(costs.moved(), costs.toDate().isEmpty() ? "" : costs.toDate() + " to date")
+        .filter(said -> !said.isEmpty())
+        .collect(Collectors.joining(", "));
   }
 
   /** There is room for one kind: that of which most were made. */

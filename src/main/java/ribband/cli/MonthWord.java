@@ -2,6 +2,7 @@ package ribband.cli;
 
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,7 +21,9 @@ final class MonthWord {
       Pattern.compile("([0-9]{1,2}|\\p{L}+)\\.?[-./_, ]*([0-9]{4})");
 
   private static final List<String> NAMES =
-      IntStream.rangeClosed(1, 12).mapToObj(m -> Saying.monthName(YearMonth.of(2000, m))).toList();
+      IntStream.rangeClosed(1, 12)
+          .mapToObj(m -> Saying.monthName(YearMonth.of(2000, m)).toLowerCase(Locale.ROOT))
+          .toList();
 
   private MonthWord() {}
 
@@ -82,6 +85,12 @@ final class MonthWord {
     if (word.matches("[0-9]{1,2}")) {
       return Optional.of(Integer.valueOf(word)).filter(number -> number >= 1 && number <= 12);
     }
-    return Nearest.to(word, NAMES).map(name -> NAMES.indexOf(name) + 1);
+    String name = word.strip().toLowerCase(Locale.ROOT);
+    // Mar is one slip from May, and means March.
+    return NAMES.stream()
+        .filter(whole -> name.length() >= 3 && whole.startsWith(name))
+        .findFirst()
+        .or(() -> Nearest.to(name, NAMES))
+        .map(whole -> NAMES.indexOf(whole) + 1);
   }
 }

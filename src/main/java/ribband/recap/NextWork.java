@@ -50,6 +50,7 @@ final class NextWork {
         .in(State.READY)
         .stream()
         .map(open -> PlainName.of(open.job().what()))
+        .filter(what -> !what.isEmpty())
         .toList();
   }
 

@@ -7,16 +7,16 @@ final class MarkdownWords {
   /**
    * What is markup wherever it stands, in CommonMark or in the extensions that many readers add.
    */
-  private static final Pattern ANYWHERE = Pattern.compile("[\\\\`*_{}\\[\\]<>|~^#@=]");
+  private static final Pattern ANYWHERE = Pattern.compile("[\\\\`*_{}\\[\\]<|~^#=]");
 
   /** What would be a character by its name. */
-  private static final Pattern ENTITY = Pattern.compile("&(?=#|[A-Za-z][A-Za-z0-9]*;)");
+  private static final Pattern ENTITY = Pattern.compile("&(?=[A-Za-z][A-Za-z0-9]*;)");
 
   /** What would become a link by itself. */
   private static final Pattern LINK = Pattern.compile("(?i)(?<=www)\\.|:(?=/)");
 
-  /** What would begin a list or a rule. */
-  private static final Pattern BEGINNING = Pattern.compile("^(?=[-+])|^([0-9]+)(?=[.)])");
+  /** What would begin a list, a rule or a quotation. */
+  private static final Pattern BEGINNING = Pattern.compile("^(?=[-+>])|^([0-9]+)(?=[.)])");
 
   private MarkdownWords() {}
 

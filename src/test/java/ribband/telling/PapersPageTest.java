@@ -131,7 +131,7 @@ class PapersPageTest {
         .entry(
             "2026-03-14-a",
             "title: A plank\nphase: planking\nhours: 2\nphotos: [{file: a.png, caption: Hung}]\n")
-        .entry("2026-04-14-b", "title: Another\nphase: planking\nhours: 2\nphotos: [b.png]\n");
+        .entry("2026-04-14-b", "title: Another\nphase: planking\nhours: 1\nphotos: [b.png]\n");
     List<PictureFacts> facts = teal.papers().pictures();
     assertEquals(
         List.of(

@@ -54,6 +54,18 @@ record Lines(List<String> lines, Hand hand, double size, double leading, Said sa
     return lines.isEmpty() ? 0 : Lettering.of(lines.get(0), hand).leftBearing() * size;
   }
 
+  /** Of the first line above its baseline, in units. */
+  double reachAbove() {
+    return lines.isEmpty() ? 0 : Lettering.of(lines.get(0), hand).reachAbove() * size;
+  }
+
+  /** Of the last line below its baseline, in units. */
+  double reachBelow() {
+    return lines.isEmpty()
+        ? 0
+        : Lettering.of(lines.get(lines.size() - 1), hand).reachBelow() * size;
+  }
+
   /** From the top to the first baseline, in units. */
   double firstBaseline() {
     return (leading - BELOW) * size;

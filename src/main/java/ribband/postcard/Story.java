@@ -6,11 +6,11 @@ record Story(Face face) {
   private static final Hand UNIT = Hand.of(Weight.REGULAR, Ink.INK_2);
   private static final Hand RANK = Hand.of(Weight.REGULAR, Ink.INK);
 
-  /** Of a figure, in ems. */
+  /** Of figures, in ems. */
   private static final double FIGURE_HEIGHT = 0.71;
 
-  private static final double LARGEST_FIGURE = 260;
-  private static final double HUGE = 150;
+  private static final double HIGHEST_FIGURE = 185;
+  private static final double HUGE = 107;
   private static final double UNIT_SIZE = 44;
   private static final double RANK_SIZE = 33;
   private static final int RANK_LINES = 3;
@@ -19,31 +19,48 @@ record Story(Face face) {
   private static final double UNIT_GAP = 14;
 
   void draw(Draft draft, Box place) {
-    Lines rank = new Fit(place.width(), RANK_SIZE, Fit.SMALLEST, RANK_LINES).fit(face.rank(), RANK);
+    Lines rank = rank(place);
     ShareRows rows = new ShareRows(face.shares());
     double under = GAP + rank.height() + ROWS_GAP + rows.wantedHeight();
-    double room = (place.height() - under) / FIGURE_HEIGHT;
-    double figure = figure(draft, place, Math.max(HUGE, Math.min(LARGEST_FIGURE, room)));
-    double top = place.y() + FIGURE_HEIGHT * figure + GAP;
+    double high = Math.max(HUGE, Math.min(HIGHEST_FIGURE, place.height() - under));
+    double top = figure(draft, place, high) + GAP;
     draft.letter(rank, place.x(), top + rank.firstBaseline());
     double rowsTop = top + rank.height() + ROWS_GAP;
     rows.draw(draft, new Box(place.x(), rowsTop, place.width(), place.bottom() - rowsTop));
   }
 
+  /** In as many lines as there is room for. */
+  private Lines rank(Box place) {
+    double room = place.height() - HUGE - GAP;
+    int most = RANK_LINES;
+    Lines rank = rank(place, most);
+    while (most > 1 && rank.height() > room) {
+      rank = rank(place, --most);
+    }
+    return rank;
+  }
+
+  private Lines rank(Box place, int mostLines) {
+    return new Fit(place.width(), RANK_SIZE, Fit.SMALLEST, mostLines).fit(face.rank(), RANK);
+  }
+
   /**
-   * As large as fits beside its unit.
+   * As large as fits into a height, and beside its unit.
    *
-   * @return its size
+   * @return its foot
    */
-  private double figure(Draft draft, Box place, double largest) {
+  private double figure(Draft draft, Box place, double high) {
     Lines unit = new Fit(place.width() / 2, UNIT_SIZE, Fit.SMALLEST, 1).fit(face.unit(), UNIT);
     double beside = unit.isEmpty() ? 0 : unit.width() + UNIT_GAP;
+    double above = Lettering.of(PlainWords.of(face.hours()), HOURS).reachAbove();
+    double largest = Math.max(Fit.SMALLEST, high / Math.max(FIGURE_HEIGHT, above));
     Lines figure =
         new Fit(place.width() - beside, largest, Fit.SMALLEST, 1).fit(face.hours(), HOURS);
-    double baseline = place.y() + FIGURE_HEIGHT * figure.size();
+    double height = Math.max(figure.reachAbove(), unit.reachAbove());
+    double baseline = place.y() + Math.max(FIGURE_HEIGHT * figure.size(), height);
     double left = place.x() - figure.leftBearing();
     draft.letter(figure, left, baseline);
     draft.letter(unit, left + figure.width() + UNIT_GAP, baseline);
-    return figure.size();
+    return baseline + Math.max(0, figure.reachBelow() - GAP);
   }
 }

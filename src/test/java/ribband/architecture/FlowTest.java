@@ -24,9 +24,34 @@ class FlowTest {
   /** Each package may use only those before it. The table stands in DEVELOPERS.md. */
   private static final List<String> FLOW =
       List.of(
-          "problem", "measure", "shop", "memory", "journal", "prose", "photo", "album", "ledger",
-          "pieces", "joints", "stock", "plan", "nights", "jobs", "ahead", "recap", "chart", "site",
-          "telling", "press", "spoken", "card", "past", "desk", "preview", "cli");
+          "problem",
+          "measure",
+          "shop",
+          "memory",
+          "journal",
+          "prose",
+          "photo",
+          "album",
+          "ledger",
+          "pieces",
+          "joints",
+          "stock",
+          "plan",
+          "nights",
+          "jobs",
+          "ahead",
+          "recap",
+          "chart",
+          "site",
+          "telling",
+          "postcard",
+          "press",
+          "spoken",
+          "card",
+          "past",
+          "desk",
+          "preview",
+          "cli");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
@@ -97,9 +122,11 @@ class FlowTest {
     onlyUser("org.yaml..", "ribband.journal");
     onlyUser("com.fasterxml.jackson.dataformat..", "ribband.journal");
     onlyUser("com.fasterxml..", "ribband.journal", "ribband.cli");
-    onlyUser("net.coobird..", "ribband.photo");
+    onlyUser("net.coobird..", "ribband.photo", "ribband.postcard");
     onlyUser("com.drew..", "ribband.photo");
-    onlyUser("javax.imageio..", "ribband.photo");
+    onlyUser("javax.imageio..", "ribband.photo", "ribband.postcard");
+    onlyUser("org.apache.fontbox..", "ribband.postcard");
+    onlyUser("org.apache.pdfbox..", "ribband.postcard");
     onlyUser("io.pebbletemplates..", "ribband.site");
     onlyUser("picocli..", "ribband.cli");
     onlyUser("org.apache.commons.csv..", "ribband.ledger", "ribband.past");

@@ -13,7 +13,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import ribband.journal.Node.Mapping;
+import ribband.journal.SiteSettings.Address;
+import ribband.journal.SiteSettings.At;
 import ribband.journal.SiteSettings.MoneyShown;
+import ribband.journal.SiteSettings.Nowhere;
+import ribband.journal.SiteSettings.Robots;
+import ribband.journal.SiteSettings.Unsaid;
 import ribband.measure.Currency;
 import ribband.measure.Dates;
 import ribband.measure.Money;
@@ -31,6 +36,9 @@ final class ProjectReader {
   /** Keys that entries lean on. */
   private static final List<String> LEANED_ON =
       List.of("currency", "phases", "adhesives", "pieces");
+
+  /** spec: what a builder writes who wants no address, and no search engines. */
+  private static final String NONE = "none";
 
   private final JournalFolder folder;
   private final Problems problems;
@@ -151,26 +159,42 @@ final class ProjectReader {
   }
 
   private SiteSettings site() {
+    Unsaid unsaid =
+        new Unsaid(
+            fields.has("site") ? fields.placeOf("site") : new Place(JournalFolder.PROJECT, 1, 1));
     return fields
         .mapping("site")
-        .map(
-            site -> {
-              SiteSettings read =
-                  new SiteSettings(
-                      site.value("address", ProjectReader::address),
-                      site.value("show money", Readings::trueOrFalse).orElse(true)
-                          ? MoneyShown.SHOWN
-                          : MoneyShown.HIDDEN,
-                      site.value(
-                          "about",
-                          name -> FileNames.file(folder, JournalFolder.PROJECT, name, "file")));
-              site.close();
-              return read;
-            })
-        .orElse(new SiteSettings(Optional.empty(), MoneyShown.SHOWN, Optional.empty()));
+        .map(site -> site(site, unsaid))
+        .orElse(new SiteSettings(unsaid, MoneyShown.SHOWN, Optional.empty(), Robots.WELCOME));
   }
 
-  private static URI address(String text) throws Unreadable {
+  private SiteSettings site(Fields site, Unsaid unsaid) {
+    SiteSettings read =
+        new SiteSettings(
+            site.value("address", ProjectReader::address).orElse(unsaid),
+            site.value("show money", Readings::trueOrFalse).orElse(true)
+                ? MoneyShown.SHOWN
+                : MoneyShown.HIDDEN,
+            site.value(
+                "about", name -> FileNames.file(folder, JournalFolder.PROJECT, name, "file")),
+            site.value("robots", ProjectReader::robots).orElse(Robots.WELCOME));
+    site.close();
+    return read;
+  }
+
+  private static Robots robots(String text) throws Unreadable {
+    if (NONE.equalsIgnoreCase(text)) {
+      return Robots.NONE;
+    }
+    throw new Unreadable(
+        "says nothing to search engines",
+        "write none to ask them to stay away, or leave the key out");
+  }
+
+  private static Address address(String text) throws Unreadable {
+    if (NONE.equalsIgnoreCase(text)) {
+      return new Nowhere();
+    }
     try {
       URI uri = new URI(text.endsWith("/") ? text : text + "/");
       boolean web =
@@ -179,12 +203,13 @@ final class ProjectReader {
           && uri.getHost() != null
           && uri.getRawQuery() == null
           && uri.getRawFragment() == null) {
-        return uri;
+        return new At(uri);
       }
     } catch (URISyntaxException e) {
       // told below, as any other address that is none
     }
     throw new Unreadable(
-        "is no address of a site", "write it in full, as https://example.org/boat/");
+        "is no address of a site",
+        "write it in full, as https://example.org/boat/, or none where there shall be none");
   }
 }

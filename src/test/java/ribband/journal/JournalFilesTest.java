@@ -478,7 +478,7 @@ class JournalFilesTest {
       write("project.yaml", text.substring(4));
       for (String line : JournalFiles.told(JournalFiles.read(root))) {
         assertTrue(
-            line.matches("[^\n]+: (error|warning): [^\n;]+; [^\n]+"), line + "\nof\n" + scrambled);
+            line.matches("[^\n]+: (error|warning): [^\n]+; [^\n]+"), line + "\nof\n" + scrambled);
         assertTrue(line.indexOf('\t') < 0, line);
       }
     }

@@ -24,7 +24,11 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ribband.journal.SiteSettings.At;
 import ribband.journal.SiteSettings.MoneyShown;
+import ribband.journal.SiteSettings.Nowhere;
+import ribband.journal.SiteSettings.Robots;
+import ribband.journal.SiteSettings.Unsaid;
 import ribband.measure.Hours;
 import ribband.measure.Mix;
 import ribband.measure.Money;
@@ -54,7 +58,7 @@ class WholeValuesTest {
       units: metric
       time zone: America/Chicago
       started: 2024-09-14
-      site: {address: 'https://example.org/dunlin', show money: false, about: about.md}
+      site: {address: 'https://example.org/dunlin', show money: false, about: about.md, robots: none}
       phases:
         - {id: planking, title: Planking up, hours: 120, cost: 1400}
         - fairing
@@ -151,9 +155,10 @@ class WholeValuesTest {
     assertEquals(Optional.of(LocalDate.of(2024, 9, 14)), project.started());
     assertEquals(
         new SiteSettings(
-            Optional.of(URI.create("https://example.org/dunlin/")),
+            new At(URI.create("https://example.org/dunlin/")),
             MoneyShown.HIDDEN,
-            Optional.of("about.md")),
+            Optional.of("about.md"),
+            Robots.NONE),
         project.site());
     assertEquals(
         List.of(
@@ -244,10 +249,27 @@ class WholeValuesTest {
     write("project.yaml", "name: Dunlin\n");
     Project project = read().project();
     assertEquals(
-        new SiteSettings(Optional.empty(), MoneyShown.SHOWN, Optional.empty()), project.site());
+        new SiteSettings(
+            new Unsaid(new Place("project.yaml", 1, 1)),
+            MoneyShown.SHOWN,
+            Optional.empty(),
+            Robots.WELCOME),
+        project.site());
     assertEquals(Carried.NOTHING, project.carried());
     assertEquals(OptionalInt.empty(), project.clamps());
     assertEquals(ZoneOffset.UTC, project.zone());
+  }
+
+  @Test
+  void anAddressThatIsNotSaidIsMissedWhereTheSiteIsSpokenOf() throws Exception {
+    write("project.yaml", "name: Dunlin\nsite: {show money: true}\n");
+    assertEquals(new Unsaid(new Place("project.yaml", 2, 1)), read().project().site().address());
+  }
+
+  @Test
+  void aBuilderMaySayThatThereIsNoAddress() throws Exception {
+    write("project.yaml", "site: {address: none}\n");
+    assertEquals(new Nowhere(), read().project().site().address());
   }
 
   @Test

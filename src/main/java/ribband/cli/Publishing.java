@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -117,7 +118,9 @@ final class Publishing {
       judge.hear(printed.open());
       Ledger ledger = Ledger.of(open.journal());
       Ahead ahead = Ahead.forReaders(open.journal(), printed.stock());
-      int pages = Site.draw(printed.album(), ledger, printed.stock(), ahead, release, press::put);
+      Map<YearMonth, String> cards = Map.of();
+      int pages =
+          Site.draw(printed.album(), ledger, printed.stock(), ahead, cards, release, press::put);
       Published published = press.finish();
       LastPublish.Made made =
           new LastPublish.Made(

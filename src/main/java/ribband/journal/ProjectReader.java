@@ -1,7 +1,5 @@
 package ribband.journal;
 
-import java.net.URI;
-import java.net.URISyntaxException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -192,24 +190,6 @@ final class ProjectReader {
   }
 
   private static Address address(String text) throws Unreadable {
-    if (NONE.equalsIgnoreCase(text)) {
-      return new Nowhere();
-    }
-    try {
-      URI uri = new URI(text.endsWith("/") ? text : text + "/");
-      boolean web =
-          "http".equalsIgnoreCase(uri.getScheme()) || "https".equalsIgnoreCase(uri.getScheme());
-      if (web
-          && uri.getHost() != null
-          && uri.getRawQuery() == null
-          && uri.getRawFragment() == null) {
-        return new At(uri);
-      }
-    } catch (URISyntaxException e) {
-      // told below, as any other address that is none
-    }
-    throw new Unreadable(
-        "is no address of a site",
-        "write it in full, as https://example.org/boat/, or none where there shall be none");
+    return NONE.equalsIgnoreCase(text) ? new Nowhere() : new At(WebAddress.read(text));
   }
 }

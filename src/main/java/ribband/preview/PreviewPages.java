@@ -90,7 +90,9 @@ final class PreviewPages {
         "",
         "",
         List.of(new Frame.Nav("Boat", first, false)),
-        release);
+        release,
+        "",
+        List.of());
   }
 
   /** A page with the preview's script and style in its head; a page without a head as it is. */

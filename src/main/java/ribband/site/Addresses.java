@@ -23,6 +23,12 @@ public final class Addresses {
   static final String MONTHS_CSV = "months.csv";
   static final String PHASES_CSV = "phases.csv";
 
+  /** The Atom feed. */
+  public static final String FEED_XML = "feed.xml";
+
+  /** The JSON feed. */
+  public static final String FEED_JSON = "feed.json";
+
   private Addresses() {}
 
   static String entry(Entry entry) {

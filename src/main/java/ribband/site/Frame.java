@@ -16,6 +16,8 @@ import java.util.List;
  *     journal
  * @param nav the main pages
  * @param release the tool and its version
+ * @param robots what search engines are asked; empty for nothing
+ * @param shared what leaves the site with a link to the page; none or one
  */
 public record Frame(
     String boat,
@@ -27,7 +29,13 @@ public record Frame(
     String written,
     String asOf,
     List<Nav> nav,
-    String release) {
+    String release,
+    String robots,
+    List<Shared> shared) {
+  public Frame {
+    nav = List.copyOf(nav);
+    shared = List.copyOf(shared);
+  }
 
   /**
    * A main page.
@@ -35,4 +43,37 @@ public record Frame(
    * @param here whether this is the page one is on
    */
   public record Nav(String title, String href, boolean here) {}
+
+  /**
+   * What other sites and feed readers are told of a page; all addresses are whole.
+   *
+   * @param address the page's own, the one that counts
+   * @param title without the boat's name
+   * @param type {@code article} or {@code website}, as the Open Graph protocol names them
+   * @param day the page's, in ISO 8601; empty where it has none
+   * @param images none or one
+   * @param atom where the Atom feed stands
+   * @param json where the JSON feed stands
+   */
+  public record Shared(
+      String address,
+      String title,
+      String type,
+      String day,
+      List<Image> images,
+      String atom,
+      String json) {
+    public Shared {
+      images = List.copyOf(images);
+    }
+  }
+
+  /**
+   * The picture that stands for a page.
+   *
+   * @param address whole
+   * @param width px
+   * @param height px
+   */
+  public record Image(String address, int width, int height, String alt) {}
 }

@@ -2,16 +2,21 @@ package ribband.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import ribband.journal.Entry;
 import ribband.journal.Project;
+import ribband.journal.SiteSettings.Robots;
 import ribband.measure.Saying;
+import ribband.site.Faces.Face;
 
 /** Makes the frame of each page. */
 final class Frames {
   private final Book book;
+  private final Optional<WholeAddresses> addresses;
 
   Frames(Book book) {
     this.book = book;
+    this.addresses = book.journal().project().site().address().uri().map(WholeAddresses::new);
   }
 
   /**
@@ -21,20 +26,49 @@ final class Frames {
    * @param sheet its name in the title block
    * @param title unique on the site, without the boat's name
    * @param description one sentence
+   * @param face the picture that stands for it
    */
-  Frame of(String page, String sheet, String title, String description) {
+  Frame of(String page, String sheet, String title, String description, Optional<Face> face) {
     String asOf = book.journal().asOf().map(Saying::day).orElse("");
-    return frame(page, sheet, title, description, "", asOf);
+    String shared = page.equals(Addresses.HOME) ? book.journal().project().name() : title;
+    return frame(page, sheet, title, description, "", asOf, shared(page, shared, "", face));
   }
 
   /** The frame of an entry's page: later nights leave it as it is. */
-  Frame of(Entry entry, String title, String description) {
+  Frame of(Entry entry, String title, String description, Optional<Face> face) {
+    String page = Addresses.entry(entry);
     String written = Saying.day(entry.date());
-    return frame(Addresses.entry(entry), entry.title(), title, description, written, "");
+    List<Frame.Shared> shared = shared(page, entry.title(), entry.date().toString(), face);
+    return frame(page, entry.title(), title, description, written, "", shared);
+  }
+
+  private List<Frame.Shared> shared(String page, String title, String day, Optional<Face> face) {
+    return addresses.stream()
+        .map(
+            whole ->
+                new Frame.Shared(
+                    whole.of(page),
+                    title,
+                    day.isEmpty() ? "website" : "article",
+                    day,
+                    face.stream().map(shown -> image(whole, shown)).toList(),
+                    whole.of(Addresses.FEED_XML),
+                    whole.of(Addresses.FEED_JSON)))
+        .toList();
+  }
+
+  private static Frame.Image image(WholeAddresses whole, Face face) {
+    return new Frame.Image(whole.of(face.path()), face.width(), face.height(), face.alt());
   }
 
   private Frame frame(
-      String page, String sheet, String title, String description, String written, String asOf) {
+      String page,
+      String sheet,
+      String title,
+      String description,
+      String written,
+      String asOf,
+      List<Frame.Shared> shared) {
     Project project = book.journal().project();
     return new Frame(
         project.name(),
@@ -46,7 +80,9 @@ final class Frames {
         written,
         asOf,
         nav(page),
-        book.release());
+        book.release(),
+        project.site().robots() == Robots.NONE ? "none" : "",
+        shared);
   }
 
   private List<Frame.Nav> nav(String page) {

@@ -68,7 +68,7 @@ final class PhasePage {
   View view(PhaseRow row, List<Leaf> leaves) {
     String page = Addresses.phase(row.phase().id());
     Phase phase = row.phase();
-    List<Leaf> inPhase = leaves.stream().filter(leaf -> isIn(phase, leaf.entry())).toList();
+    List<Leaf> inPhase = leaves(phase, leaves);
     return new View(
         phase.title(),
         sentence(row),
@@ -106,6 +106,11 @@ final class PhasePage {
             new Link(
                 Saying.counted(count, "lesson", "lessons") + " learned in this phase",
                 Addresses.href(page, Addresses.lessons(phase.id()))));
+  }
+
+  /** Those of the leaves that are of a phase. */
+  static List<Leaf> leaves(Phase phase, List<Leaf> leaves) {
+    return leaves.stream().filter(leaf -> isIn(phase, leaf.entry())).toList();
   }
 
   /** An evening of looking and taking pictures has no hours, but a phase. */

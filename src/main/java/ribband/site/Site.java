@@ -30,6 +30,8 @@ import ribband.measure.Currency;
 import ribband.photo.PictureFacts;
 import ribband.photo.PrintSize;
 import ribband.prose.Crew;
+import ribband.recap.MonthSentence;
+import ribband.site.Faces.Face;
 import ribband.stock.Stock;
 
 /**
@@ -58,6 +60,8 @@ public final class Site {
   private final Book book;
   private final Templates templates = new Templates();
   private final Frames frames;
+  private final Faces faces;
+  private final Optional<Face> face;
   private final Out out;
 
   /** Takes the files of a site; may be called by several threads. */
@@ -69,21 +73,31 @@ public final class Site {
     void put(String path, byte[] content) throws IOException;
   }
 
-  private Site(Book book, Out out) {
+  private Site(Book book, Map<YearMonth, String> cards, Out out) {
     this.book = book;
     this.frames = new Frames(book);
+    this.faces = new Faces(cards);
+    this.face = faceOfAll();
     this.out = out;
   }
 
   /**
    * Draws the site.
    *
+   * @param cards the path of each month's card in the site, a picture of 1200 x 630 px; empty for a
+   *     site without an address, as nobody would ever be shown one
    * @param release the tool and its version, named at the foot of each page
    * @return how many pages were drawn
    */
   public static int draw(
-      Album album, Ledger ledger, Stock stock, Ahead ahead, String release, Out out) {
-    return new Site(Book.of(album, ledger, stock, ahead, release), out).draw();
+      Album album,
+      Ledger ledger,
+      Stock stock,
+      Ahead ahead,
+      Map<YearMonth, String> cards,
+      String release,
+      Out out) {
+    return new Site(Book.of(album, ledger, stock, ahead, release), cards, out).draw();
   }
 
   /** Where the texts of a journal's entries will stand. */
@@ -166,6 +180,17 @@ public final class Site {
     return pages;
   }
 
+  /** The card of the latest month, else the last picture of all. */
+  private Optional<Face> faceOfAll() {
+    List<Row<YearMonth>> months = book.ledger().months();
+    MonthSentence sentence = new MonthSentence(book.ledger(), book.words());
+    return months.stream()
+        .skip(Math.max(0, months.size() - 1))
+        .findFirst()
+        .flatMap(month -> faces.ofMonth(month.period(), sentence.of(month)))
+        .or(() -> faces.ofLast(book.album().shown()));
+  }
+
   private String about() {
     String name = book.journal().project().name();
     return book.journal().project().what().map(what -> name + ": " + what + ".").orElse(name);
@@ -188,7 +213,7 @@ public final class Site {
         i -> {
           Leaf leaf = shown.get(i);
           Entry entry = leaf.entry();
-          Frame frame = frames.of(entry, titles.get(entry.file()), leaf.opening());
+          Frame frame = frames.of(entry, titles.get(entry.file()), leaf.opening(), faces.of(leaf));
           Record view =
               pages.view(leaf, rows.get(entry.file()), at(shown, i - 1), at(shown, i + 1));
           put(Addresses.entry(entry), templates.draw("entry", frame, view));
@@ -215,8 +240,13 @@ public final class Site {
     draw(
         book.ledger().months(),
         month -> {
-          MonthPage.View view = pages.view(month, leaves.getOrDefault(month.period(), List.of()));
-          page(Addresses.month(month.period()), "month", view.month(), view.sentence(), view);
+          List<Leaf> shown = leaves.getOrDefault(month.period(), List.of());
+          MonthPage.View view = pages.view(month, shown);
+          String path = Addresses.month(month.period());
+          Optional<Face> card =
+              faces.ofMonth(month.period(), view.sentence()).or(() -> faces.ofLast(shown));
+          Frame frame = frames.of(path, view.month(), view.month(), view.sentence(), card);
+          put(path, templates.draw("month", frame, view));
         });
     return book.ledger().months().size();
   }
@@ -229,18 +259,17 @@ public final class Site {
         row -> {
           PhasePage.View view = pages.view(row, book.album().shown());
           String id = row.phase().id();
-          page(Addresses.phase(id), "phase", view.title(), titles.get(id), view.sentence(), view);
+          String path = Addresses.phase(id);
+          List<Leaf> inPhase = PhasePage.leaves(row.phase(), book.album().shown());
+          Frame frame =
+              frames.of(path, view.title(), titles.get(id), view.sentence(), faces.ofLast(inPhase));
+          put(path, templates.draw("phase", frame, view));
         });
     return book.ledger().phases().size();
   }
 
   private void page(String path, String template, String sheet, String description, Record view) {
-    page(path, template, sheet, sheet, description, view);
-  }
-
-  private void page(
-      String path, String template, String sheet, String title, String description, Record view) {
-    put(path, templates.draw(template, frames.of(path, sheet, title, description), view));
+    put(path, templates.draw(template, frames.of(path, sheet, sheet, description, face), view));
   }
 
   private void sheet(String path, By by) {

@@ -119,7 +119,9 @@ public final class Papers {
         "",
         journal.asOf().map(Saying::day).orElse(""),
         List.of(),
-        release);
+        release,
+        "",
+        List.of());
   }
 
   private PapersPage.View view() {

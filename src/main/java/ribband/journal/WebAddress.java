@@ -1,0 +1,56 @@
+package ribband.journal;
+
+import java.net.IDN;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import ribband.measure.Unreadable;
+
+/** Reads the address of a site as a browser shows it. */
+final class WebAddress {
+  /** RFC 3986, without user, query and fragment: none of these belongs to a folder of pages. */
+  private static final Pattern PARTS =
+      Pattern.compile(
+          "(?i)(?<scheme>https?)://(?<host>[^\\s/?#@:\\[\\]]+|\\[[0-9a-f:.]+])"
+              + "(?<port>:[0-9]{1,5})?(?<path>/[^?#]*)?");
+
+  private WebAddress() {}
+
+  /**
+   * A site's address.
+   *
+   * @return ASCII alone: a host in other letters as RFC 3490 writes it, a path percent-encoded;
+   *     ends in a slash
+   */
+  static URI read(String text) throws Unreadable {
+    Matcher parts = PARTS.matcher(text);
+    if (parts.matches()) {
+      try {
+        URI uri = new URI(plain(parts));
+        if (uri.getHost() != null) {
+          return URI.create(uri.toASCIIString());
+        }
+      } catch (URISyntaxException | IllegalArgumentException e) {
+        // told below, as any other address that is none
+      }
+    }
+    throw new Unreadable(
+        "is no address of a site",
+        "write it in full, as https://example.org/boat/, or none where there shall be none");
+  }
+
+  private static String plain(Matcher parts) {
+    String host = parts.group("host");
+    String plainHost = host.startsWith("[") ? host : IDN.toASCII(host, IDN.USE_STD3_ASCII_RULES);
+    String port = parts.group("port") == null ? "" : parts.group("port");
+    String path = parts.group("path") == null ? "" : parts.group("path");
+    return parts.group("scheme").toLowerCase(Locale.ROOT)
+        + "://"
+        + plainHost.toLowerCase(Locale.ROOT)
+        + port
+        + path
+        + (path.endsWith("/") ? "" : "/");
+  }
+}

@@ -15,6 +15,7 @@ import java.util.Optional;
 import ribband.ahead.Ahead;
 import ribband.album.Album;
 import ribband.album.PictureProof;
+import ribband.feed.Feeds;
 import ribband.journal.Journal;
 import ribband.ledger.Ledger;
 import ribband.measure.Saying;
@@ -121,6 +122,7 @@ final class Publishing {
       Map<YearMonth, String> cards = Map.of();
       int pages =
           Site.draw(printed.album(), ledger, printed.stock(), ahead, cards, release, press::put);
+      Feeds.write(printed.album(), ledger, cards, release, press::put);
       Published published = press.finish();
       LastPublish.Made made =
           new LastPublish.Made(

@@ -13,7 +13,7 @@ import ribband.photo.PrintSize;
 
 /** Where each page and file of the site stands: paths from its root, with slashes, not encoded. */
 public final class Addresses {
-  static final String HOME = "index.html";
+  public static final String HOME = "index.html";
   static final String MONEY = "money.html";
   static final String MATERIALS = "materials.html";
   static final String AHEAD = "ahead.html";
@@ -31,11 +31,11 @@ public final class Addresses {
 
   private Addresses() {}
 
-  static String entry(Entry entry) {
+  public static String entry(Entry entry) {
     return "entries/" + entry.address() + ".html";
   }
 
-  static String month(YearMonth month) {
+  public static String month(YearMonth month) {
     return "months/" + month + ".html";
   }
 

@@ -11,7 +11,7 @@ import ribband.photo.PrintSize;
 import ribband.prose.Print;
 
 /** Shows pictures on one page: addresses, sizes and words for each. */
-final class Prints {
+public final class Prints {
   private static final String IN_GALLERY =
       "(min-width: 80rem) 15rem, (min-width: 60rem) 27vw, (min-width: 40rem) 40vw, calc(100vw - 5rem)";
   private static final String ON_OWN_PAGE =
@@ -24,7 +24,7 @@ final class Prints {
   /**
    * @param page the path of the page they are shown on
    */
-  Prints(String page) {
+  public Prints(String page) {
     this.page = page;
   }
 
@@ -37,7 +37,7 @@ final class Prints {
    * @param day when, in short; empty on the entry's own page
    * @param first whether it is the first on the page, to be loaded at once
    */
-  record View(
+  public record View(
       Print print,
       String shape,
       String caption,
@@ -48,7 +48,7 @@ final class Prints {
       boolean first) {}
 
   /** All pictures of an entry's page that its text does not show. */
-  List<View> besideText(Leaf leaf, boolean firstOnPage) {
+  public List<View> besideText(Leaf leaf, boolean firstOnPage) {
     List<Shot> shots =
         leaf.shots().stream().filter(shot -> shot.where() == Shot.Where.LISTED).toList();
     return views(leaf, shots, ON_OWN_PAGE, 1, firstOnPage, false);

@@ -16,7 +16,8 @@ import ribband.press.Press;
 /**
  * What the last publish saw and made: where journal, site and tool are as they were then, the next
  * one has nothing to do. Only ever a shortcut; a publish with warnings is not remembered, so that
- * they are told again.
+ * they are told again; but for the one of a site without an address, which would cost the shortcut
+ * for good.
  */
 final class LastPublish {
   private static final String JOURNAL = "journal";
@@ -24,6 +25,8 @@ final class LastPublish {
   private static final String LATEST = "latest entry";
   private static final String TOLD = "told";
   private static final String FILES = "files";
+  private static final String ENTRIES = "entries";
+  private static final String ADDRESS = "address";
 
   private final Memory memory;
   private final Path site;
@@ -63,8 +66,15 @@ final class LastPublish {
    *
    * @param told the first line of the summary
    * @param files how many the site has
+   * @param entries how many the journal has
    */
-  record Made(String told, int files) {}
+  record Made(String told, int files, int entries, Address address) {
+    /** Whether the journal says where its site stands. */
+    enum Address {
+      SAID,
+      UNSAID
+    }
+  }
 
   /** What stands already, if a publish of this journal today would change nothing. */
   Optional<Made> stillStands(JournalFolder journal, LocalDate today) throws IOException {
@@ -79,12 +89,21 @@ final class LastPublish {
                 .filter(d -> !d.isAfter(today))
                 .isPresent()
             && siteState.join().equals(memory.get(SITE).orElse(""));
-    return same
-        ? memory
-            .get(TOLD)
-            .flatMap(
-                told -> memory.get(FILES).flatMap(LastPublish::number).map(n -> new Made(told, n)))
+    return same ? made() : Optional.empty();
+  }
+
+  private Optional<Made> made() {
+    Optional<String> told = memory.get(TOLD);
+    Optional<Integer> files = memory.get(FILES).flatMap(LastPublish::number);
+    Optional<Integer> entries = memory.get(ENTRIES).flatMap(LastPublish::number);
+    Optional<String> address = memory.get(ADDRESS);
+    return told.isPresent() && files.isPresent() && entries.isPresent() && address.isPresent()
+        ? Optional.of(new Made(told.get(), files.get(), entries.get(), address(address.get())))
         : Optional.empty();
+  }
+
+  private static Made.Address address(String text) {
+    return text.equals(Made.Address.UNSAID.name()) ? Made.Address.UNSAID : Made.Address.SAID;
   }
 
   // What cannot be read back is simply not remembered.
@@ -105,7 +124,7 @@ final class LastPublish {
   }
 
   /**
-   * Remembers a publish without a problem.
+   * Remembers a publish without a problem but that of the address.
    *
    * @param began when the journal was listed; a file touched just before may change unseen
    */
@@ -117,6 +136,8 @@ final class LastPublish {
       memory.put(LATEST, latest.toString());
       memory.put(TOLD, made.told());
       memory.put(FILES, Integer.toString(made.files()));
+      memory.put(ENTRIES, Integer.toString(made.entries()));
+      memory.put(ADDRESS, made.address().name());
       memory.save();
     }
   }

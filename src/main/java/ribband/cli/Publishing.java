@@ -101,9 +101,18 @@ final class Publishing {
     OpenJournal.Listed listed = found.list(around);
     Optional<LastPublish.Made> made = last.stillStands(listed.files(), today);
     if (made.isPresent()) {
+      tellAgain(made.get(), listed);
       return done(made.get(), new Published(0, made.get().files(), 0, List.of()), began);
     }
     return publish(listed.read(today), last, began);
+  }
+
+  private void tellAgain(LastPublish.Made made, OpenJournal.Listed listed) {
+    if (made.address() == LastPublish.Made.Address.UNSAID) {
+      OpenJournal read = listed.readProject();
+      Problems address = AddressWarning.of(read.journal().project());
+      judge.hear(new OpenJournal(read.journal(), made.entries(), read.output(), address.sorted()));
+    }
   }
 
   private Done publish(OpenJournal open, LastPublish last, Instant began)
@@ -116,7 +125,8 @@ final class Publishing {
     }
     try (Press press = Press.open(open.output(), open.journal().folder().root())) {
       Inspection printed = print(inspection, press);
-      judge.hear(printed.open());
+      Problems address = AddressWarning.of(open.journal().project());
+      judge.hear(printed.open().with(address));
       Ledger ledger = Ledger.of(open.journal());
       Ahead ahead = Ahead.forReaders(open.journal(), printed.stock());
       Map<YearMonth, String> cards = Map.of();
@@ -126,7 +136,12 @@ final class Publishing {
       Published published = press.finish();
       LastPublish.Made made =
           new LastPublish.Made(
-              summary(printed.album(), ledger, pages), published.written() + published.unchanged());
+              summary(printed.album(), ledger, pages),
+              published.written() + published.unchanged(),
+              open.entries(),
+              address.sorted().isEmpty()
+                  ? LastPublish.Made.Address.SAID
+                  : LastPublish.Made.Address.UNSAID);
       remember(printed, last, made, began);
       return done(made, published, began);
     } catch (PressRefused e) {

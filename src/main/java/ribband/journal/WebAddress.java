@@ -13,8 +13,7 @@ final class WebAddress {
   /** RFC 3986, without user, query and fragment: none of these belongs to a folder of pages. */
   private static final Pattern PARTS =
       Pattern.compile(
-          "(?i)(?<scheme>https?)://(?<host>[^\\s/?#@:\\[\\]]+|\\[[0-9a-f:.]+])"
-              + "(?<port>:[0-9]{1,5})?(?<path>/[^?#]*)?");
+          "(?i)(https?)://([^\\s/?#@:\\[\\]]+|\\[[0-9a-f:.]+])" + "(:[0-9]{1,5})?(/[^?#]*)?");
 
   private WebAddress() {}
 
@@ -42,11 +41,11 @@ final class WebAddress {
   }
 
   private static String plain(Matcher parts) {
-    String host = parts.group("host");
+    String host = parts.group(2);
     String plainHost = host.startsWith("[") ? host : IDN.toASCII(host, IDN.USE_STD3_ASCII_RULES);
-    String port = parts.group("port") == null ? "" : parts.group("port");
-    String path = parts.group("path") == null ? "" : parts.group("path");
-    return parts.group("scheme").toLowerCase(Locale.ROOT)
+    String port = parts.group(3) == null ? "" : parts.group(3);
+    String path = parts.group(4) == null ? "" : parts.group(4);
+    return parts.group(1).toLowerCase(Locale.ROOT)
         + "://"
         + plainHost.toLowerCase(Locale.ROOT)
         + port

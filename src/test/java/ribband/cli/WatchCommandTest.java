@@ -29,7 +29,8 @@ class WatchCommandTest {
   @BeforeEach
   void journal() throws IOException {
     boat = Files.createDirectories(folder.resolve("boat"));
-    Files.writeString(boat.resolve("project.yaml"), "name: Teal\nphases:\n  - planking\n");
+    Files.writeString(
+        boat.resolve("project.yaml"), "name: Teal\nsite: {address: none}\nphases:\n  - planking\n");
     entry = Files.createDirectories(boat.resolve("2026")).resolve("2026-03-14-garboard.md");
     Files.writeString(entry, text("The first plank."));
   }

@@ -237,7 +237,7 @@ class PicturesTest {
   @Test
   void ofAnAnimatedFileTheFirstFrameIsShownWithAWarning() throws IOException {
     new InMemory(folder)
-        .with("project.yaml", "name: Teal\n")
+        .with("project.yaml", "name: Teal\nsite: {address: none}\n")
         .with("2026-01-01-a.md", "---\nhours: 1\nphase: x\nphotos: [moving.gif]\n---\n");
     try (InputStream gif = Camera.class.getResourceAsStream("animated.gif")) {
       Files.copy(gif, folder.resolve("moving.gif"));

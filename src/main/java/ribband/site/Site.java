@@ -38,12 +38,14 @@ import ribband.stock.Stock;
  * Draws every page of a site. Entry pages are drawn on all cores; the result does not depend on it.
  */
 public final class Site {
-  /** Styles and fonts, copied as they are. */
+  /** Styles, fonts, scripts and drawings, copied as they are. */
   public static final List<String> ASSETS =
       List.of(
           "assets/fonts.css",
           "assets/ribband.css",
           "assets/charts.css",
+          "assets/viewer.css",
+          "assets/viewer.js",
           "assets/icon.svg",
           "assets/fonts-licence.txt");
 

@@ -10,7 +10,7 @@ import puppeteer from 'puppeteer-core';
 import * as checks from './checks.mjs';
 import { serve } from './serve.mjs';
 
-const PATIENCE = 4000;
+const PATIENCE = 20_000;
 const { chromium, site, pages: [FOUR, ONE, NONE, MONTH] } = JSON.parse(readFileSync(0, 'utf8'));
 const PLANK = '#main .wall a:has(> img[alt="A plank on moulds"])';
 const CAPTIONS = ['The twist, close', 'The first plank', 'A stem', 'The whole shop'];

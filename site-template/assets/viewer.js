@@ -33,17 +33,17 @@
   const words = element('span', { className: 'words' });
   const source = element('span', {});
   const from = cell('from', 'Entry', source);
-  const said = element('div', { className: 'said', id: 'viewer-said' }, cell('count', 'Picture', count), cell('shows', 'What it shows', words));
+  const news = element('div', { className: 'news', id: 'viewer-news' }, cell('count', 'Picture', count), cell('shows', 'What it shows', words));
   const stage = element('div', { className: 'stage' });
   const before = button('Previous', () => show(at - 1));
   const after = button('Next', () => show(at + 1));
   const keys = element('div', { className: 'keys' }, before, after, button('Close', () => viewer.close()));
   const viewer = element('dialog', { className: 'viewer', tabIndex: -1, autofocus: true },
-    stage, element('div', { className: 'block' }, said, from, keys));
+    stage, element('div', { className: 'block' }, news, from, keys));
   viewer.setAttribute('aria-label', 'Pictures of this page');
-  viewer.setAttribute('aria-describedby', said.id);
-  said.setAttribute('role', 'status');
-  said.setAttribute('aria-atomic', 'true');
+  viewer.setAttribute('aria-describedby', news.id);
+  news.setAttribute('role', 'status');
+  news.setAttribute('aria-atomic', 'true');
 
   /** A link to the largest print of the picture in it; the one that stands for an entry leads to the entry. */
   function isPicture(link) {

@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
-/** Opens pages in Chromium, all by one process of {@code .ci/browser/look.mjs}. */
+/** Opens pages in Chromium, all by one process of a script in {@code .ci/browser}. */
 final class Look {
   /**
    * @param check what was looked at
@@ -33,11 +33,20 @@ final class Look {
    */
   static List<Finding> at(Path site, List<String> pages, Path scratch)
       throws IOException, InterruptedException {
+    return by("look.mjs", site, pages, scratch);
+  }
+
+  /**
+   * @param script what is done with the pages
+   * @param scratch an empty folder beside the site
+   */
+  static List<Finding> by(String script, Path site, List<String> pages, Path scratch)
+      throws IOException, InterruptedException {
     String node = Installed.node();
     Path asked = Files.writeString(scratch.resolve("asked.json"), question(site, pages));
     Path answer = scratch.resolve("answer.json");
     Process look =
-        new ProcessBuilder(node, Installed.CHECKS.resolve("browser/look.mjs").toString())
+        new ProcessBuilder(node, Installed.CHECKS.resolve("browser").resolve(script).toString())
             .redirectInput(asked.toFile())
             .redirectOutput(answer.toFile())
             .redirectError(ProcessBuilder.Redirect.INHERIT)

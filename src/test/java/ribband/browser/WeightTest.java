@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class WeightTest {
   private static final Path ASSETS = Path.of("site-template/assets");
   private static final int STYLES = 15 * 1024;
+  private static final int VIEWER = 4 * 1024;
   private static final int FONTS = 70 * 1024;
   private static final int PAGE = 30 * 1024;
 
@@ -38,6 +39,8 @@ class WeightTest {
     }
     assertTrue(styles - fonts <= STYLES, styles - fonts + " bytes of styles");
     assertTrue(fonts <= FONTS, fonts + " bytes of fonts");
+    int viewer = packed(ASSETS.resolve("viewer.js"));
+    assertTrue(viewer <= VIEWER, viewer + " bytes of viewer");
   }
 
   @ParameterizedTest

@@ -47,6 +47,7 @@ public final class Site {
           "assets/viewer.css",
           "assets/viewer.js",
           "assets/icon.svg",
+          "assets/icon-180.png",
           "assets/fonts-licence.txt");
 
   private static final String AHEAD = "Ahead";

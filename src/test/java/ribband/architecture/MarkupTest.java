@@ -118,7 +118,8 @@ class MarkupTest {
         }
         tags++;
       }
-      assertTrue(!template.source().matches("(?is).*<(script|style|iframe|object|embed)\\b.*"));
+      String others = template.source().replaceAll("<script src=\"[^\"]+\" defer></script>", "");
+      assertTrue(!others.matches("(?is).*<(script|style|iframe|object|embed)\\b.*"));
     }
     assertEquals(List.of(), wrong);
     assertTrue(tags > 200, "tags found: " + tags);

@@ -3,6 +3,8 @@
 (() => {
   'use strict';
 
+  if (!globalThis.HTMLDialogElement) return;
+
   const FAR = 40; // px that a finger goes to turn over a picture
   const CALM = 400; // ms in which a second press of the same finger may come
   const STEPS = { ArrowLeft: () => at - 1, ArrowRight: () => at + 1, Home: () => 0, End: () => run.length - 1 };
@@ -120,7 +122,7 @@
       history.scrollRestoration = 'auto';
       return;
     }
-    read();
+    if (run.length === 0) read();
     if (!run[place()]) {
       history.replaceState(null, '');
       return;

@@ -121,7 +121,7 @@ public final class AlbumReader {
             .of(entry, shown)
             .map(around -> texts.show(words, links.withHeadings(entry.file(), around)))
             .orElse(() -> "");
-    Leaf leaf = new Leaf(entry, words.text().opening(), html, shown);
+    Leaf leaf = new Leaf(entry, words.text().opening(), words.text().words(), html, shown);
     return new OneLeaf(leaf, problems.sorted());
   }
 

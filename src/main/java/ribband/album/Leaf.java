@@ -10,10 +10,12 @@ import ribband.measure.Saying;
  * An entry as it can be shown.
  *
  * @param opening the first words of its text, plain; may be empty
+ * @param words the first words of all its text, plain, for search; may be empty
  * @param html its text, made safe; empty where it is not to be shown
  * @param shots all its pictures in the order they are shown, each file once
  */
-public record Leaf(Entry entry, String opening, Supplier<String> html, List<Shot> shots) {
+public record Leaf(
+    Entry entry, String opening, String words, Supplier<String> html, List<Shot> shots) {
   public Leaf {
     shots = List.copyOf(shots);
   }

@@ -22,6 +22,9 @@ import ribband.prose.Surroundings;
 final class TextReader {
   private static final int OPENING = 220;
 
+  /** How many words of a text a search looks at. */
+  private static final int SEARCHED = 60;
+
   private final Prose prose;
   private final Memory memory;
 
@@ -48,7 +51,8 @@ final class TextReader {
     Problems found = new Problems();
     Manuscript words = prose.read(body, found);
     problems.addAll(found.sorted());
-    Text text = new Text(words.opening(OPENING), words.mentions(), "", "");
+    Text text =
+        new Text(words.opening(OPENING), words.firstWords(SEARCHED), words.mentions(), "", "");
     return new Read(key, body, text, Optional.of(words), found.sorted().isEmpty());
   }
 
@@ -65,7 +69,7 @@ final class TextReader {
     Manuscript words = read.manuscript().orElseGet(() -> prose.read(read.body(), new Problems()));
     String html = prose.html(words, surroundings);
     if (read.sound()) {
-      Text shown = new Text(text.opening(), text.mentions(), around, html);
+      Text shown = new Text(text.opening(), text.words(), text.mentions(), around, html);
       memory.put(read.key(), shown.packed());
       return remembered(read.key(), read.body().file());
     }

@@ -1,8 +1,10 @@
 package ribband.prose;
 
 import com.vladsch.flexmark.util.ast.Document;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A parsed text: what it mentions and says; {@link Prose#html} shows it. */
 public final class Manuscript {
@@ -46,6 +48,19 @@ public final class Manuscript {
   /** The plain words, one line a paragraph, heading, list item, table row or piece of code. */
   public String words() {
     return document.map(Words::blocks).map(lines -> String.join("\n", lines)).orElse("");
+  }
+
+  /**
+   * The first of those words, parted by one space.
+   *
+   * @param atMost how many words
+   */
+  public String firstWords(int atMost) {
+    return words()
+        .lines()
+        .flatMap(line -> Arrays.stream(line.split(" ")))
+        .limit(atMost)
+        .collect(Collectors.joining(" "));
   }
 
   /**

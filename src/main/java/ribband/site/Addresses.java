@@ -20,6 +20,7 @@ public final class Addresses {
   static final String RECORDS = "records.html";
   static final String LESSONS = "lessons.html";
   static final String PICTURES = "pictures.html";
+  static final String SEARCH = "search.js";
   static final String MONTHS_CSV = "months.csv";
   static final String PHASES_CSV = "phases.csv";
 

@@ -39,6 +39,7 @@ import ribband.stock.Stock;
  */
 public final class Site {
   /** Styles, fonts, scripts and drawings, copied as they are. */
+  /** Styles, fonts and scripts, copied as they are. */
   public static final List<String> ASSETS =
       List.of(
           "assets/fonts.css",
@@ -48,6 +49,11 @@ public final class Site {
           "assets/viewer.js",
           "assets/icon.svg",
           "assets/icon-180.png",
+          "assets/finder.css",
+          "assets/finder.js",
+          "assets/searcher.js",
+          "assets/minisearch.js",
+          "assets/minisearch-licence.txt",
           "assets/fonts-licence.txt");
 
   private static final String AHEAD = "Ahead";
@@ -129,6 +135,7 @@ public final class Site {
     ASSETS.forEach(asset -> put(asset, Templates.asset(asset)));
     sheet(Addresses.MONTHS_CSV, By.MONTH);
     sheet(Addresses.PHASES_CSV, By.PHASE);
+    put(Addresses.SEARCH, SearchScript.of(book));
     int pages = entries() + months() + phases();
     page(Addresses.HOME, "home", "Boat", about(), new HomePage(book).view());
     page(

@@ -4,6 +4,8 @@
   'use strict';
 
   const AT_ONCE = 20;
+  // Told of what its title and phases do not show.
+  const PLACES = { materials: 'in its materials', lessons: 'in a lesson', captions: 'in a caption', texts: 'in its text' };
   const tab = document.querySelector('.findertab');
   if (!tab || typeof HTMLDialogElement === 'undefined') return;
   const opener = tab.querySelector('button');
@@ -23,7 +25,7 @@
   const field = make('input', { type: 'text', role: 'searchbox', autocomplete: 'off', spellcheck: 'false', enterkeyhint: 'search' });
   const phases = make('select', {});
   const years = make('select', {});
-  const said = make('p', { class: 'said', role: 'status' });
+  const said = make('p', { class: 'saying', role: 'status' });
   const found = make('ol', { class: 'found' });
   const more = make('button', { type: 'button', class: 'more', hidden: '' });
   const closer = make('button', { type: 'button', class: 'closer' }, 'Close');
@@ -68,9 +70,9 @@
     return number === 1 ? '1 entry' : `${String(number).replace(/\B(?=(\d{3})+$)/g, ',')} entries`;
   }
 
-  function sentence({ how, entries }) {
-    if (entries.length === 0) return 'Nothing is written of that.';
-    const count = counted(entries.length);
+  function sentence({ how, found: { length } }) {
+    if (length === 0) return 'Nothing is written of that.';
+    const count = counted(length);
     return {
       listed: `${count}, the newest first.`,
       all: `${count}, the best match first.`,
@@ -79,14 +81,14 @@
     }[how];
   }
 
-  function row(entry) {
-    const names = entry.phases.map((phase) => globalThis.ribbandSearch.phases[phase]).join(', ');
+  function row({ entry, where }) {
+    const names = entry.phases.map((phase) => globalThis.ribbandSearch.phases[phase]);
     return make(
       'li',
       {},
       make('span', { class: 'day' }, entry.day),
       make('a', { href: new URL(entry.href, root).href }, entry.title),
-      make('span', { class: 'phases' }, names),
+      make('span', { class: 'phases' }, [...names, ...where in PLACES ? [PLACES[where]] : []].join(', ')),
       make('span', { class: 'hours' }, entry.hours),
     );
   }
@@ -105,7 +107,7 @@
     if (!find) return;
     const phase = phases.value === '' ? undefined : Number(phases.value);
     const result = find(field.value, phase, years.value || undefined);
-    rest = [...result.entries];
+    rest = [...result.found];
     found.replaceChildren();
     showMore();
     sheet.querySelector('.answer').scrollTop = 0;

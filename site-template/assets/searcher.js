@@ -40,6 +40,12 @@ globalThis.ribbandSearcher = (() => {
     }
   }
 
+  // The weightiest field in which a word of a hit stands.
+  function place({ match }) {
+    const fields = Object.values(match).flat();
+    return Object.keys(WEIGHTS).find((field) => fields.includes(field));
+  }
+
   function documents(data) {
     const all = data.entries.map((entry, id) => ({
       id,
@@ -71,22 +77,23 @@ globalThis.ribbandSearcher = (() => {
     /**
      * @param phase number of a phase, or none
      * @param year as it is written, or none
-     * @returns the entries, and how they were found: 'listed' with no word asked for, else by 'all' words, by 'some', or 'near'
+     * @returns how it was found: 'listed' with no word asked for, else by 'all' words, by 'some', or 'near'; and what: each
+     *     an entry and the field it was found in, none where it is listed
      */
     return function find(text, phase, year) {
       const fits = ({ id }) => (phase === undefined || data.entries[id].phases.includes(phase))
         && (year === undefined || data.entries[id].day.endsWith(` ${year}`));
       if (wordsOf(text).length === 0) {
-        return { how: 'listed', entries: data.entries.filter((_, id) => fits({ id })) };
+        return { how: 'listed', found: data.entries.filter((_, id) => fits({ id })).map((entry) => ({ entry })) };
       }
       const ways = { all: { combineWith: 'AND' }, some: { combineWith: 'OR' }, near: { combineWith: 'AND', fuzzy: 0.25 } };
       for (const [how, way] of Object.entries(ways)) {
         const hits = engine.search(text, { ...way, filter: fits });
         // Of two that fit alike the newer stands first.
         hits.sort((a, b) => b.score - a.score || a.id - b.id);
-        if (hits.length > 0) return { how, entries: hits.map(({ id }) => data.entries[id]) };
+        if (hits.length > 0) return { how, found: hits.map((hit) => ({ entry: data.entries[hit.id], where: place(hit) })) };
       }
-      return { how: 'all', entries: [] };
+      return { how: 'all', found: [] };
     };
   }
 

@@ -6,88 +6,60 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import ribband.album.Leaf;
-import ribband.journal.Amount;
-import ribband.journal.Entry;
-import ribband.journal.Outlay;
-import ribband.journal.Phase;
-import ribband.journal.Purchase;
-import ribband.measure.Saying;
 
 /**
  * What a search looks at, as a script: a page that is opened from a disk may run one, but fetch
- * nothing. It assigns one value, which is JSON: the entries that may be shown, the newest first;
- * the names of phases and materials, which entries tell by number; and the words of lessons,
- * captions and texts, each once, with the entries they stand in (see {@link Concordance}).
+ * nothing. It assigns one value, which is JSON: the entries; the names of phases and materials,
+ * which entries tell by number; and the words of lessons, captions and texts, each once, with the
+ * entries they stand in (see {@link Concordance}).
  */
-final class SearchScript {
-  static final String BEGINNING = "globalThis.ribbandSearch = ";
-  static final String END = ";\n";
+public final class SearchScript {
+  public static final String BEGINNING = "globalThis.ribbandSearch = ";
+  public static final String END = ";\n";
 
   private static final JsonFactory JSON =
       new JsonFactory().setCharacterEscapes(new ScriptEscapes());
 
-  private final Book book;
-  private final List<Leaf> leaves;
+  private final List<SearchEntry> entries;
   private final Numbers phases = new Numbers();
   private final Numbers materials = new Numbers();
   private final Concordance lessons = new Concordance();
   private final Concordance captions = new Concordance();
   private final Concordance texts = new Concordance();
 
-  private SearchScript(Book book) {
-    this.book = book;
-    this.leaves = book.newestFirst();
-  }
-
-  static byte[] of(Book book) {
-    SearchScript script = new SearchScript(book);
-    script.gather();
-    StringWriter text = new StringWriter();
-    text.write(BEGINNING);
-    try (JsonGenerator json = JSON.createGenerator(text)) {
-      json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-      script.write(json);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    text.write(END);
-    return text.toString().getBytes(StandardCharsets.UTF_8);
-  }
-
   /** Names in the order they came, each told by its number. */
   private static final class Numbers {
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
 
     int of(String name) {
-      return numbers.computeIfAbsent(name, none -> numbers.size());
+      numbers.putIfAbsent(name, numbers.size());
+      return numbers.get(name);
     }
 
-    Iterable<String> names() {
+    Set<String> names() {
       return numbers.keySet();
     }
   }
 
-  private void gather() {
-    // The project's own order first, for the list one chooses from.
-    Stream<Leaf> shown = leaves.stream();
-    List<String> used = shown.flatMap(leaf -> phases(leaf.entry()).stream()).distinct().toList();
-    book.journal().phases().stream()
-        .map(Phase::id)
-        .filter(used::contains)
-        .forEach(id -> phases.of(book.phaseTitle(id)));
-    for (int i = 0; i < leaves.size(); i++) {
-      Leaf leaf = leaves.get(i);
-      lessons.add(i, words(leaf.entry().lessons()));
-      captions.add(i, words(leaf.shots().stream().flatMap(s -> s.caption().stream()).toList()));
-      texts.add(i, SearchWords.of(leaf.words()));
+  private SearchScript(List<SearchEntry> entries, List<String> phaseOrder) {
+    this.entries = entries;
+    phaseOrder.stream()
+        .filter(phase -> entries.stream().anyMatch(entry -> entry.phases().contains(phase)))
+        .forEach(phases::of);
+    for (int i = 0; i < entries.size(); i++) {
+      SearchEntry entry = entries.get(i);
+      entry.phases().forEach(phases::of);
+      entry.materials().forEach(materials::of);
+      lessons.add(i, words(entry.lessons()));
+      captions.add(i, words(entry.captions()));
+      texts.add(i, SearchWords.of(entry.text()));
     }
   }
 
@@ -95,28 +67,30 @@ final class SearchScript {
     return texts.stream().flatMap(text -> SearchWords.of(text).stream()).toList();
   }
 
-  /** Ids of the phases it worked in, else of the one it names. */
-  private static List<String> phases(Entry entry) {
-    return entry.hours().isEmpty()
-        ? entry.phase().stream().toList()
-        : List.copyOf(entry.hours().keySet());
-  }
-
-  private static List<String> materials(Entry entry) {
-    return Stream.concat(
-            entry.used().stream().map(Amount::material),
-            entry.outlays().stream()
-                .flatMap((Outlay outlay) -> outlay.purchase().stream())
-                .map(Purchase::what))
-        .distinct()
-        .toList();
+  /**
+   * The script.
+   *
+   * @param entries in the order they are listed
+   * @param phaseOrder titles of phases, in the order they are chosen from; others follow
+   * @return UTF-8
+   */
+  public static byte[] of(List<SearchEntry> entries, List<String> phaseOrder) {
+    StringWriter text = new StringWriter();
+    text.write(BEGINNING);
+    try (JsonGenerator json = JSON.createGenerator(text)) {
+      new SearchScript(entries, phaseOrder).write(json);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    text.write(END);
+    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
   private void write(JsonGenerator json) throws IOException {
     json.writeStartObject();
     json.writeArrayFieldStart("entries");
-    for (Leaf leaf : leaves) {
-      write(json, leaf.entry());
+    for (SearchEntry entry : entries) {
+      write(json, entry);
     }
     json.writeEndArray();
     names(json, "phases", phases);
@@ -130,27 +104,22 @@ final class SearchScript {
     json.writeEndObject();
   }
 
-  private void write(JsonGenerator json, Entry entry) throws IOException {
+  private void write(JsonGenerator json, SearchEntry entry) throws IOException {
     json.writeStartObject();
-    json.writeStringField("href", Addresses.href(Addresses.HOME, Addresses.entry(entry)));
+    json.writeStringField("href", entry.href());
     json.writeStringField("title", entry.title());
-    json.writeStringField("day", Saying.day(entry.date()));
-    json.writeStringField(
-        "hours", entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()));
-    List<Integer> in = new ArrayList<>();
-    phases(entry).forEach(id -> in.add(phases.of(book.phaseTitle(id))));
-    numbers(json, "phases", in);
-    List<Integer> with = new ArrayList<>();
-    materials(entry).forEach(name -> with.add(materials.of(name)));
-    numbers(json, "materials", with);
+    json.writeStringField("day", entry.day());
+    json.writeStringField("hours", entry.hours());
+    numbers(json, "phases", entry.phases(), phases);
+    numbers(json, "materials", entry.materials(), materials);
     json.writeEndObject();
   }
 
-  private static void numbers(JsonGenerator json, String field, List<Integer> numbers)
+  private static void numbers(JsonGenerator json, String field, List<String> names, Numbers numbers)
       throws IOException {
     json.writeArrayFieldStart(field);
-    for (int number : numbers) {
-      json.writeNumber(number);
+    for (String name : names) {
+      json.writeNumber(numbers.of(name));
     }
     json.writeEndArray();
   }

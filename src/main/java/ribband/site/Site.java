@@ -135,7 +135,8 @@ public final class Site {
     ASSETS.forEach(asset -> put(asset, Templates.asset(asset)));
     sheet(Addresses.MONTHS_CSV, By.MONTH);
     sheet(Addresses.PHASES_CSV, By.PHASE);
-    put(Addresses.SEARCH, SearchScript.of(book));
+    SearchEntries search = new SearchEntries(book);
+    put(Addresses.SEARCH, SearchScript.of(search.all(), search.phases()));
     int pages = entries() + months() + phases();
     page(Addresses.HOME, "home", "Boat", about(), new HomePage(book).view());
     page(

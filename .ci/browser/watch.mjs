@@ -1,11 +1,13 @@
-// Opens pages that `watch` serves and does in Chromium what it is told, a step a line on standard input; answers each with
+// Opens pages and does in Chromium what it is told, a step a line on standard input; answers each with
 // a line of JSON. Ends with the input.
-//   {"do": "open", "tab", "url", "width", "theme"}   opens a page in a tab of that name
+//   {"do": "open", "tab", "url", "width", "theme", "script"}   opens a page in a tab of that name
 //   {"do": "see", "tab", "words"}                    waits until the page says so
 //   {"do": "miss", "tab", "words"}                   waits until it no longer says so
 //   {"do": "scroll", "tab", "to"}                    scrolls to a part of the page's height, in per cent; unfolds what is folded
 //   {"do": "place", "tab"}                           where it is scrolled to, how many folds are open, how often it was loaded
 //   {"do": "press", "tab", "key"}                    presses a key
+//   {"do": "type", "tab", "words"}                   types words
+//   {"do": "tell", "tab", "of"}                      what an expression says of the page, as text
 //   {"do": "front", "tab"}                           brings it to the front
 //   {"do": "check", "tab"}                           what axe, reflow and focus find wrong
 //   {"do": "shot", "tab", "file"}                    a picture of what is seen
@@ -30,17 +32,19 @@ const tabs = new Map();
 const foreign = [];
 
 const steps = {
-  async open({ tab: name, url, width = 1280, theme = 'light' }) {
+  async open({ tab: name, url, width = 1280, theme = 'light', script = 'on' }) {
     const tab = await browser.newPage();
     const { origin } = new URL(url);
+    const home = url.startsWith('file:') ? 'file:///' : `${origin}/`;
     tab.loads = 0;
-    tab.on('request', (r) => r.url().startsWith(`${origin}/`) || r.url().startsWith('data:') || foreign.push(`asks for ${r.url()}`));
+    tab.on('request', (r) => r.url().startsWith(home) || r.url().startsWith('data:') || foreign.push(`asks for ${r.url()}`));
     // A page that is gone, or is not there yet, is answered as what it is.
     tab.on('console', (m) => m.type() === 'error' && !/status of (404|503)/.test(m.text()) && foreign.push(m.text()));
     tab.on('pageerror', (e) => foreign.push(e.message));
     tab.on('load', () => { tab.loads += 1; });
     await tab.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: theme }]);
     await tab.setViewport({ width, height: 900 });
+    await tab.setJavaScriptEnabled(script === 'on');
     await tab.goto(url, { waitUntil: 'load' });
     tabs.set(name, tab);
     return {};
@@ -62,6 +66,8 @@ const steps = {
     return { y, open, loads: tabs.get(tab).loads };
   },
   async press({ tab, key }) { await tabs.get(tab).keyboard.press(key); return {}; },
+  async type({ tab, words }) { await tabs.get(tab).keyboard.type(words); return {}; },
+  async tell({ tab, of }) { return { told: String(await tabs.get(tab).evaluate(of)) }; },
   async front({ tab }) { await tabs.get(tab).bringToFront(); return {}; },
   async check({ tab: name }) {
     const tab = tabs.get(name);

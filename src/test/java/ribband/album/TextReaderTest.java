@@ -130,10 +130,10 @@ class TextReaderTest {
   @ValueSource(
       strings = {
         "",
-        "a\0b",
-        "a\0b\0c\0LINK",
-        "a\0b\0c\0LINK\0d\0e\0one\0two",
-        "a\0b\0c\0X\0d\0e\0001\0001"
+        "a\0b\0c",
+        "a\0w\0b\0c\0LINK",
+        "a\0w\0b\0c\0LINK\0d\0e\0one\0two",
+        "a\0w\0b\0c\0X\0d\0e\0001\0001"
       })
   void whatCannotBeReadBackIsNotKnown(String packed) {
     assertEquals(Optional.empty(), Text.unpacked("a.md", packed));

@@ -70,6 +70,22 @@ final class Tabs implements AutoCloseable {
     step("scroll", "tab", tab, "to", Integer.toString(percent));
   }
 
+  void openWithoutScript(String tab, Object url) throws IOException {
+    step("open", "tab", tab, "url", url.toString(), "script", "off");
+  }
+
+  void type(String tab, String words) throws IOException {
+    step("type", "tab", tab, "words", words);
+  }
+
+  /**
+   * @param expression of JavaScript
+   * @return what it says of the page, as text
+   */
+  String tell(String tab, String expression) throws IOException {
+    return step("tell", "tab", tab, "of", expression).get("told");
+  }
+
   void press(String tab, String key) throws IOException {
     step("press", "tab", tab, "key", key);
   }
@@ -93,11 +109,14 @@ final class Tabs implements AutoCloseable {
   }
 
   Place place(String tab) throws IOException {
-    Map<String, Integer> told = step("place", "tab", tab);
-    return new Place(told.get("y"), told.get("open"), told.get("loads"));
+    Map<String, String> told = step("place", "tab", tab);
+    return new Place(
+        Integer.parseInt(told.get("y")),
+        Integer.parseInt(told.get("open")),
+        Integer.parseInt(told.get("loads")));
   }
 
-  private Map<String, Integer> step(String what, String... arguments) throws IOException {
+  private Map<String, String> step(String what, String... arguments) throws IOException {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.writeStartObject();
@@ -115,23 +134,24 @@ final class Tabs implements AutoCloseable {
     steps.flush();
     String answer = answers.readLine();
     assertNotNull(answer, "the browser is gone at " + text);
-    return numbers(answer, text.toString());
+    return told(answer, text.toString());
   }
 
-  /** The numbers of an answer; fails where it says what is wrong. */
-  private static Map<String, Integer> numbers(String answer, String asked) throws IOException {
-    Map<String, Integer> numbers = new TreeMap<>();
+  /** What an answer tells, by name; fails where it says what is wrong. */
+  private static Map<String, String> told(String answer, String asked) throws IOException {
+    Map<String, String> told = new TreeMap<>();
     try (JsonParser json = new JsonFactory().createParser(answer)) {
       json.nextToken();
       for (String name = json.nextFieldName(); name != null; name = json.nextFieldName()) {
         if (name.equals("wrong")) {
           assertEquals("", json.nextTextValue(), asked);
         } else {
-          numbers.put(name, json.nextIntValue(-1));
+          json.nextToken();
+          told.put(name, json.getText());
         }
       }
     }
-    return numbers;
+    return told;
   }
 
   @Override

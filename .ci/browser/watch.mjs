@@ -11,6 +11,7 @@
 //   {"do": "front", "tab"}                           brings it to the front
 //   {"do": "check", "tab"}                           what axe, reflow and focus find wrong
 //   {"do": "shot", "tab", "file"}                    a picture of what is seen
+//   {"do": "forget"}                                 forgets what "foreign" would tell of
 //   {"do": "foreign"}                                requests to anywhere but the page's own address, and what the console says
 import { mkdtempSync, rmSync } from 'node:fs';
 import { createInterface } from 'node:readline';
@@ -75,6 +76,7 @@ const steps = {
     return { wrong: [...await checks.access(tab), ...await checks.reflow(tab), ...await checks.focus(tab)].join('\n') };
   },
   async shot({ tab, file }) { await tabs.get(tab).screenshot({ path: file }); return {}; },
+  async forget() { foreign.length = 0; return {}; },
   async foreign() { return { wrong: foreign.join('\n') }; },
 };
 

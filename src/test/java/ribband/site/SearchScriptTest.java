@@ -135,8 +135,8 @@ class SearchScriptTest {
 
   /**
    * Words as unlike each other as those of a natural language: the n-th comes once for n times the
-   * first (Zipf's law). There are 10,000 of them: 78,000 words of English documentation, counted for
-   * this, hold 8,000 different ones.
+   * first (Zipf's law). There are 10,000 of them: 78,000 words of English documentation, counted
+   * for this, hold 8,000 different ones.
    */
   private static final class Language {
     private static final int WORDS = 10_000;

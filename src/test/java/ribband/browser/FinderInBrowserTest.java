@@ -1,0 +1,310 @@
+package ribband.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import ribband.cli.InMemory;
+import ribband.whole.FullJournal;
+
+/** Entries found by their words, in one Chromium, from the disk and from a host. */
+class FinderInBrowserTest {
+  private static final Path TABLE =
+      Path.of("src/test/resources/ribband/site/search-words.txt").toAbsolutePath();
+  private static final String HOSTILE = "<img src=x onerror=alert(1)></script>{{ 1 }}";
+  private static final String TITLES =
+      "[...document.querySelectorAll('.found a')].map((a) => a.textContent).join('|')";
+  private static final String FOCUS = "document.activeElement.textContent";
+
+  /** Where a page is opened from. */
+  enum From {
+    DISK,
+    HOST
+  }
+
+  @TempDir private static Path folder;
+  private static Path site;
+  private static Host host;
+  private static Tabs tabs;
+  private static int opened;
+
+  @BeforeAll
+  static void publish() throws IOException {
+    Installed.node();
+    Installed.chromium();
+    FullJournal.write(folder);
+    InMemory journal =
+        new InMemory(folder)
+            .with(
+                "2025/2025-06-01-patching.md",
+                entry("Plâtre on the mould", "phase: moulds\nhours: 1", "Set by the *scarf* jig."))
+            .with(
+                "2025/2025-06-02-scarf.md",
+                entry("The scarf jig", "phase: moulds\nhours: 2", "Square, and square again."))
+            .with(
+                "2025/2025-06-03-hostile.md",
+                entry("'" + HOSTILE + "'", "phase: fairing\nhours: 1", "Odd."))
+            .with(
+                "2025/2025-06-04-kept.md",
+                entry("Zebra", "phase: fairing\nhours: 1\nprivate: true", "Zebratext."));
+    for (int i : IntStream.rangeClosed(10, 33).toArray()) {
+      journal.with(
+          "2024/2024-05-01-" + i + ".md",
+          entry("Sanding " + i, "phase: fairing\nhours: 1", "Grit eighty."));
+    }
+    InMemory.Run run = journal.run("publish", "--today", "2026-11-25");
+    assertEquals(0, run.code(), run.err());
+    site = folder.resolve("site").toRealPath();
+    host = new Host(site);
+    tabs = new Tabs();
+  }
+
+  @AfterAll
+  static void close() throws IOException {
+    if (tabs != null) {
+      tabs.close();
+      host.close();
+    }
+  }
+
+  private static String entry(String title, String keys, String text) {
+    return "---\ntitle: " + title + "\n" + keys + "\n---\n" + text + "\n";
+  }
+
+  private static URI address(From from, String page) {
+    return from == From.DISK ? site.resolve(page).toUri() : host.address().resolve(page);
+  }
+
+  /** A tab of its own with the page in it. */
+  private static String page(From from, String page) throws IOException {
+    String tab = "tab " + ++opened;
+    tabs.open(tab, address(from, page));
+    return tab;
+  }
+
+  /** The same with the index open and read. */
+  private static String index(From from) throws IOException {
+    String tab = page(from, "months/2026-03.html");
+    tabs.tell(tab, "document.querySelector('.findertab button').click()");
+    tabs.see(tab, "the newest first.");
+    return tab;
+  }
+
+  private static String found(String tab, String words) throws IOException {
+    tabs.tell(tab, "document.querySelector('.finder input').value = ''");
+    tabs.type(tab, words);
+    return tabs.tell(tab, TITLES);
+  }
+
+  private static String said(String tab) throws IOException {
+    return tabs.tell(tab, "document.querySelector('.finder [role=status]').textContent");
+  }
+
+  private static String choose(String tab, String filter, String name) throws IOException {
+    String select = "document.querySelector('.asked-" + filter + " select')";
+    tabs.tell(
+        tab,
+        "(() => { const s = "
+            + select
+            + "; s.value = [...s.options].find((o) => o.text === '"
+            + name
+            + "').value; s.dispatchEvent(new Event('input')); })()");
+    return tabs.tell(tab, TITLES);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void nothingIsAskedForBeforeItIsUsed(From from) throws IOException {
+    String tab = page(from, "entries/2025-06-02-scarf.html");
+    String scripts = "[...document.scripts].map((s) => s.src.split('/').pop()).join(' ')";
+
+    assertEquals("finder.js", tabs.tell(tab, scripts));
+    assertEquals(
+        "undefined undefined", tabs.tell(tab, "typeof ribbandSearch + ' ' + typeof MiniSearch"));
+
+    tabs.tell(tab, "document.querySelector('.findertab button').click()");
+    tabs.see(tab, "the newest first.");
+    assertEquals("finder.js search.js minisearch.js searcher.js", tabs.tell(tab, scripts));
+    tabs.staysHome();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void entriesAreFoundByKeysAlone(From from) throws IOException {
+    String tab = page(from, "entries/2025-06-02-scarf.html");
+    tabs.tell(tab, "document.querySelector('.tabs li:nth-last-child(2) a').focus()");
+    tabs.press(tab, "Tab");
+    assertEquals("Find", tabs.tell(tab, FOCUS));
+    tabs.press(tab, "Enter");
+    tabs.see(tab, "the newest first.");
+    tabs.type(tab, "twist stem");
+    tabs.press(tab, "Enter");
+    assertEquals("Garboards on, both & <sides>", tabs.tell(tab, TITLES));
+    tabs.press(tab, "Tab");
+    tabs.press(tab, "Tab");
+    tabs.press(tab, "Tab");
+    assertEquals("Garboards on, both & <sides>", tabs.tell(tab, FOCUS));
+    tabs.press(tab, "Enter");
+    tabs.see(tab, "Dry-fit with every clamp");
+    assertEquals(
+        address(from, "entries/2026-03-14-garboards.html").getPath(),
+        tabs.tell(tab, "location.pathname"));
+    tabs.staysHome();
+  }
+
+  @Test
+  void escapeAndCloseBringTheFocusBack() throws IOException {
+    String tab = index(From.DISK);
+    assertEquals("searchbox", tabs.tell(tab, "document.activeElement.getAttribute('role')"));
+    tabs.type(tab, "scarf");
+
+    tabs.press(tab, "Escape");
+
+    assertEquals(
+        "false Find", tabs.tell(tab, "document.querySelector('.finder').open + ' ' + " + FOCUS));
+    tabs.press(tab, "Enter");
+    assertEquals("scarf", tabs.tell(tab, "document.activeElement.value"));
+    tabs.tell(tab, "document.querySelector('.closer').click()");
+    assertEquals(
+        "false Find", tabs.tell(tab, "document.querySelector('.finder').open + ' ' + " + FOCUS));
+  }
+
+  @Test
+  void wordsBeginningsAndLettersWithoutAccentsFind() throws IOException {
+    String tab = index(From.HOST);
+
+    assertEquals("Plâtre on the mould", found(tab, "platre"));
+    assertEquals("Plâtre on the mould", found(tab, "PLÂT"));
+    assertEquals("Garboards on, both & <sides>", found(tab, "dry-fit clamp"));
+    assertEquals("Garboards on, both & <sides>", found(tab, "ring nails"));
+    assertEquals("Garboards on, both & <sides>", found(tab, "the first plank"));
+    assertEquals("Sanding 17", found(tab, "grit 17"));
+    assertEquals("", found(tab, "zebra"));
+    assertEquals("Nothing is written of that.", said(tab));
+    assertEquals("", found(tab, "zebratext"));
+  }
+
+  @Test
+  void theBestMatchStandsFirstAndSaysWhere() throws IOException {
+    String tab = index(From.DISK);
+
+    assertEquals("The scarf jig|Plâtre on the mould", found(tab, "scarf jig"));
+    assertEquals("2 entries, the best match first.", said(tab));
+    assertEquals(
+        "Moulds and strongback|Moulds and strongback, in its text",
+        tabs.tell(
+            tab,
+            "[...document.querySelectorAll('.found .phases')].map((p) => p.textContent).join('|')"));
+    assertEquals("The scarf jig|Plâtre on the mould", found(tab, "jig platypus scarf"));
+    assertEquals("No entry has all of these words; 2 entries with some of them.", said(tab));
+    assertEquals("The scarf jig|Plâtre on the mould", found(tab, "scraf"));
+    assertEquals("Nothing is written like that; 2 entries with words near it.", said(tab));
+  }
+
+  @Test
+  void filtersNarrowAndTwentyAreShownAtOnce() throws IOException {
+    String tab = index(From.DISK);
+    assertEquals(
+        "All,Moulds and strongback,Planking,Fairing All,2026,2025,2024",
+        tabs.tell(
+            tab,
+            "[...document.querySelectorAll('.finder select')]"
+                + ".map((s) => [...s.options].map((o) => o.text).join()).join(' ')"));
+
+    assertEquals(HOSTILE + "|The scarf jig|Plâtre on the mould", choose(tab, "year", "2025"));
+    assertEquals(
+        "The scarf jig|Plâtre on the mould", choose(tab, "phase", "Moulds and strongback"));
+    assertEquals("", choose(tab, "year", "2024"));
+    choose(tab, "phase", "All");
+    assertEquals("24 entries, the newest first.", said(tab));
+    String rows = "document.querySelectorAll('.found li').length";
+    assertEquals("20", tabs.tell(tab, rows));
+    assertEquals("Show 4 more", tabs.tell(tab, "document.querySelector('.more').textContent"));
+    tabs.tell(tab, "document.querySelector('.more').click()");
+    assertEquals(
+        "24 true", tabs.tell(tab, rows + " + ' ' + document.querySelector('.more').hidden"));
+    assertEquals(tabs.tell(tab, TITLES).split("\\|")[20], tabs.tell(tab, FOCUS));
+  }
+
+  @Test
+  void hostileWordsAreWords() throws IOException {
+    String tab = index(From.DISK);
+
+    assertEquals(HOSTILE, found(tab, "onerror"));
+    assertEquals("0", tabs.tell(tab, "document.querySelectorAll('.finder img').length"));
+    tabs.staysHome();
+  }
+
+  @Test
+  void theBrowserReadsWordsAsTheProgramDoes() throws IOException {
+    String tab = index(From.DISK);
+    for (String line : Files.readAllLines(TABLE, StandardCharsets.UTF_8)) {
+      if (!line.startsWith("#")) {
+        String[] row = line.split(" \\|", 2);
+        String written = row[0].replace("'", "\\'");
+        assertEquals(
+            row[1].strip(),
+            tabs.tell(tab, "ribbandSearcher.wordsOf('" + written + "').join(' ')"),
+            line);
+      }
+    }
+  }
+
+  @Test
+  void anIndexThatCannotBeReadSaysSo() throws IOException {
+    Path data = site.resolve("search.js");
+    Path away = Files.move(data, folder.resolve("search.js"));
+    String tab = page(From.DISK, "index.html");
+    String click = "document.querySelector('.findertab button').click()";
+    try {
+      tabs.tell(tab, click);
+      tabs.see(tab, "The index cannot be read.");
+    } finally {
+      Files.move(away, data);
+    }
+    tabs.press(tab, "Escape");
+    tabs.tell(tab, click);
+    tabs.see(tab, "the newest first.");
+    tabs.forget();
+  }
+
+  @Test
+  void withoutScriptThereIsNoControlAndNoGap() throws IOException {
+    String tab = "tab " + ++opened;
+    tabs.openWithoutScript(tab, address(From.DISK, "index.html"));
+
+    assertEquals(
+        "0", tabs.tell(tab, "document.querySelector('.findertab').getClientRects().length"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"light, 320", "light, 1280", "dark, 320", "dark, 1280"})
+  void theIndexIsForEverybody(String theme, int width) throws IOException {
+    String tab = "tab " + ++opened;
+    tabs.open(tab, address(From.DISK, "index.html"), width, theme);
+    tabs.tell(tab, "document.querySelector('.findertab button').click()");
+    tabs.see(tab, "the newest first.");
+    tabs.check(tab);
+    tabs.tell(tab, "document.querySelector('.finder input').focus()");
+    assertTrue(found(tab, "s").startsWith("Sanding"), tabs.tell(tab, TITLES));
+    assertEquals(
+        "",
+        tabs.tell(
+            tab,
+            "[...document.querySelectorAll('.finder button, .finder a, .finder input, .finder select')]"
+                + ".filter((e) => e.getClientRects().length && e.getBoundingClientRect().height < 24)"
+                + ".map((e) => e.outerHTML).join()"));
+  }
+}

@@ -129,7 +129,7 @@ final class Publishing {
       judge.hear(printed.open().with(address));
       Ledger ledger = Ledger.of(open.journal());
       Ahead ahead = Ahead.forReaders(open.journal(), printed.stock());
-      Map<YearMonth, String> cards = Map.of();
+      Map<YearMonth, String> cards = SiteCards.put(printed.album(), ledger, press);
       int pages =
           Site.draw(printed.album(), ledger, printed.stock(), ahead, cards, release, press::put);
       Feeds.write(printed.album(), ledger, cards, release, press::put);

@@ -39,7 +39,7 @@ final class SiteCards {
   static Map<YearMonth, String> put(Album album, Ledger ledger, Press press) throws IOException {
     Project project = album.journal().project();
     Map<YearMonth, String> paths = new TreeMap<>();
-    if (project.site().address().isEmpty()) {
+    if (project.site().address().uri().isEmpty()) {
       return paths;
     }
     Recaps recaps = Recaps.of(album.journal(), ledger);

@@ -39,7 +39,6 @@ import ribband.stock.Stock;
  */
 public final class Site {
   /** Styles, fonts, scripts and drawings, copied as they are. */
-  /** Styles, fonts and scripts, copied as they are. */
   public static final List<String> ASSETS =
       List.of(
           "assets/fonts.css",

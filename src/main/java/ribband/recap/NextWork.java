@@ -3,20 +3,17 @@ package ribband.recap;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import ribband.jobs.OpenJob.State;
 import ribband.jobs.PunchList;
 import ribband.joints.Bonds;
+import ribband.journal.Entry;
 import ribband.journal.Journal;
-import ribband.ledger.Ledger;
+import ribband.journal.PieceKind;
 import ribband.measure.Name;
 import ribband.measure.Saying;
-import ribband.pieces.PieceCount;
-import ribband.plan.PhaseStanding;
-import ribband.plan.Standing;
 import ribband.stock.Stock.Told;
 
 /** Tells what comes next at the end of a day, in a few lines that readers may see. */
@@ -24,11 +21,11 @@ final class NextWork {
   private static final int MOST = 3;
 
   private final Journal journal;
-  private final Ledger ledger;
+  private final PiecesToDate pieces;
 
-  NextWork(Journal journal, Ledger ledger) {
+  NextWork(Journal journal, PiecesToDate pieces) {
     this.journal = journal;
-    this.ledger = ledger;
+    this.pieces = pieces;
   }
 
   /**
@@ -36,11 +33,11 @@ final class NextWork {
    * of the others.
    */
   List<String> asOf(LocalDate day) {
-    List<String> pieces = pieces(day);
+    List<String> kinds = pieces(day);
     List<String> jobs = jobs(day);
-    int room = MOST - Math.min(pieces.size(), 1);
+    int room = MOST - Math.min(kinds.size(), 1);
     List<String> next = new ArrayList<>(jobs.subList(0, Math.min(room, jobs.size())));
-    pieces.stream().limit(MOST - next.size()).forEach(next::add);
+    kinds.stream().limit(MOST - next.size()).forEach(next::add);
     return List.copyOf(next);
   }
 
@@ -55,46 +52,44 @@ final class NextWork {
   }
 
   private List<String> pieces(LocalDate day) {
-    Map<String, PieceCount> counts = PieceCount.of(journal, day);
-    Set<String> finished = finished(counts, day);
-    List<PieceCount> open =
-        counts.values().stream()
-            .filter(count -> count.left() > 0)
-            .filter(
-                count -> count.kind().phase().map(Name::fold).filter(finished::contains).isEmpty())
-            .toList();
-    List<String> lines = new ArrayList<>();
-    open.stream().filter(count -> count.done() > 0).map(NextWork::left).forEach(lines::add);
-    open.stream()
-        .filter(count -> count.done() == 0)
-        .findFirst()
-        .map(NextWork::all)
-        .ifPresent(lines::add);
-    return lines;
+    Set<String> finished = finished(day);
+    List<String> begun = new ArrayList<>();
+    List<String> others = new ArrayList<>();
+    for (PieceKind kind : pieces.kinds()) {
+      int done = pieces.done(kind, day);
+      int left = kind.total() - done;
+      if (left > 0 && kind.phase().map(Name::fold).filter(finished::contains).isEmpty()) {
+        (done > 0 ? begun : others).add(line(kind, done, left));
+      }
+    }
+    others.stream().findFirst().ifPresent(begun::add);
+    return begun;
   }
 
-  /** Where a phase has pieces these and its notes tell whether it is done, and no hours do. */
-  private Set<String> finished(Map<String, PieceCount> counts, LocalDate day) {
-    return Standing.of(journal, ledger, counts, day).phases().stream()
-        .filter(PhaseStanding::isDone)
-        .map(phase -> Name.fold(phase.phase().id()))
-        .collect(Collectors.toSet());
+  /** spec: a last {@code complete} of 100% finishes a phase whatever the pieces say. */
+  private Set<String> finished(LocalDate day) {
+    Set<String> finished = new HashSet<>();
+    for (Entry entry : journal.entries()) {
+      if (!entry.date().isAfter(day)) {
+        entry
+            .complete()
+            .forEach(
+                (phase, share) -> {
+                  if (share.isWhole()) {
+                    finished.add(Name.fold(phase));
+                  } else {
+                    finished.remove(Name.fold(phase));
+                  }
+                });
+      }
+    }
+    return finished;
   }
 
-  private static String left(PieceCount count) {
-    return name(count)
+  private static String line(PieceKind kind, int done, int left) {
+    return PlainName.of(Saying.capitalised(kind.name()))
         + ": "
-        + Saying.count(count.left())
-        + " of "
-        + Saying.count(count.kind().total())
-        + " left";
-  }
-
-  private static String all(PieceCount count) {
-    return name(count) + ": " + Saying.count(count.left()) + " to make";
-  }
-
-  private static String name(PieceCount count) {
-    return PlainName.of(Saying.capitalised(count.kind().name()));
+        + Saying.count(left)
+        + (done == 0 ? " to make" : " of " + Saying.count(kind.total()) + " left");
   }
 }

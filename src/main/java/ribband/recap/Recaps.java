@@ -7,21 +7,21 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import ribband.journal.Journal;
 import ribband.journal.Phase;
+import ribband.journal.PieceKind;
 import ribband.journal.SiteSettings.MoneyShown;
 import ribband.ledger.Ledger;
-import ribband.ledger.Made;
 import ribband.ledger.PhaseRow;
 import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
-import ribband.measure.Name;
 import ribband.measure.SaidMoney;
 import ribband.measure.Saying;
-import ribband.pieces.PieceCount;
 import ribband.recap.Recap.Costs;
 import ribband.recap.Recap.LongestNight;
 import ribband.recap.Recap.PhaseShare;
@@ -38,6 +38,8 @@ public final class Recaps {
   private final RankWords<YearMonth> months;
   private final RankWords<Year> years;
   private final Map<String, String> titles;
+  private final PiecesToDate pieces;
+  private final NavigableMap<LocalDate, Hours> nights;
 
   private Recaps(Journal journal, Ledger ledger) {
     this.journal = journal;
@@ -53,6 +55,8 @@ public final class Recaps {
         ledger.phases().stream()
             .map(PhaseRow::phase)
             .collect(Collectors.toMap(Phase::id, phase -> PlainName.of(phase.title())));
+    this.pieces = new PiecesToDate(journal.project(), ledger);
+    this.nights = new TreeMap<>(ledger.nights());
   }
 
   /**
@@ -94,7 +98,7 @@ public final class Recaps {
    * of private entries are not among them.
    */
   public List<String> next(Recap recap) {
-    return new NextWork(journal, ledger).asOf(end(recap.last()));
+    return new NextWork(journal, pieces).asOf(end(recap.last()));
   }
 
   private LocalDate end(LocalDate last) {
@@ -157,35 +161,19 @@ public final class Recaps {
   }
 
   private List<PiecesMade> pieces(LocalDate first, LocalDate last) {
-    Map<String, Long> made =
-        ledger.made().stream()
-            .filter(some -> !some.date().isBefore(first) && !some.date().isAfter(last))
-            .collect(
-                Collectors.groupingBy(
-                    some -> Name.fold(some.kind()), Collectors.summingLong(Made::count)));
-    if (made.isEmpty()) {
-      return List.of();
+    List<PiecesMade> made = new ArrayList<>();
+    for (PieceKind kind : pieces.kinds()) {
+      long some = pieces.made(kind, first, last);
+      if (some != 0) {
+        made.add(
+            new PiecesMade(PlainName.of(kind.name()), some, pieces.done(kind, last), kind.total()));
+      }
     }
-    List<PiecesMade> pieces = new ArrayList<>();
-    PieceCount.of(journal, last)
-        .forEach(
-            (fold, count) -> {
-              long some = made.getOrDefault(fold, 0L);
-              if (some != 0) {
-                pieces.add(
-                    new PiecesMade(
-                        PlainName.of(count.kind().name()),
-                        some,
-                        count.done(),
-                        count.kind().total()));
-              }
-            });
-    return pieces;
+    return made;
   }
 
   private Optional<LongestNight> longest(LocalDate first, LocalDate last) {
-    return ledger.nights().entrySet().stream()
-        .filter(night -> !night.getKey().isBefore(first) && !night.getKey().isAfter(last))
+    return nights.subMap(first, true, last, true).entrySet().stream()
         // Of equals, min takes the first.
         .min(Map.Entry.<LocalDate, Hours>comparingByValue().reversed())
         .map(

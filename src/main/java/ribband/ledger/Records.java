@@ -140,16 +140,4 @@ public record Records(
                 .thenComparing(Row::period))
         .toList();
   }
-
-  /**
-   * Months that have more hours than this one, the best first.
-   *
-   * @param byRank as {@link #monthsByRank} has them
-   */
-  public static List<YearMonth> monthsThatBeat(List<Row<YearMonth>> byRank, Row<YearMonth> month) {
-    return byRank.stream()
-        .takeWhile(other -> other.hours().compareTo(month.hours()) > 0)
-        .map(Row::period)
-        .toList();
-  }
 }

@@ -16,6 +16,8 @@ record Heading(Face face) {
 
   private static final double DOUBLE_RULE = 5;
   private static final double TAB = 2;
+  private static final double CELL = HEIGHT - DOUBLE_RULE;
+  private static final double CELL_MARGIN = 3;
 
   /**
    * Draws it into the top of a sheet.
@@ -53,22 +55,22 @@ record Heading(Face face) {
     letter(draft, sheet, fit(face.what(), WHAT, right - 2 * pad - next, LARGEST_WHAT), next + pad);
   }
 
-  /** In one line, or two small ones. */
+  /** In one line, or two small ones where their letters are not too high for it. */
   private static Lines fit(String words, Hand hand, double width, double largest) {
     Lines one = new Fit(width, largest, Fit.SMALLEST, 1).fit(words, hand);
-    return one.said() == Said.WHOLE
-        ? one
-        : new Fit(width, Fit.SMALLEST, Fit.SMALLEST, 2).fit(words, hand);
+    Lines two = new Fit(width, Fit.SMALLEST, Fit.SMALLEST, 2).fit(words, hand);
+    return one.said() == Said.WHOLE || two.inkHeight() > CELL - 2 * CELL_MARGIN ? one : two;
   }
 
-  /** Capitals, which are 0.7 em high, stand in the middle of the cell. */
+  /** Capitals, which are 0.7 em high, stand in the middle of the cell, if all ink stays in it. */
   private static void letter(Draft draft, Box sheet, Lines lines, double left) {
-    double middle = sheet.y() + (HEIGHT - DOUBLE_RULE) / 2;
     double ems = 0.35 - (lines.lines().size() - 1) * lines.leading() / 2;
-    draft.letter(lines, left, middle + ems * lines.size());
+    double middle = sheet.y() + CELL / 2 + ems * lines.size();
+    double highest = sheet.y() + CELL_MARGIN + lines.reachAbove();
+    draft.letter(lines, left, Math.max(middle, highest));
   }
 
   private static void divide(Draft draft, Box sheet, double x) {
-    draft.draw(Drawn.down(x, sheet.y(), sheet.y() + HEIGHT - DOUBLE_RULE, Pen.RULE));
+    draft.draw(Drawn.down(x, sheet.y(), sheet.y() + CELL, Pen.RULE));
   }
 }

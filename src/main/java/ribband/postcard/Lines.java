@@ -66,6 +66,11 @@ record Lines(List<String> lines, Hand hand, double size, double leading, Said sa
         : Lettering.of(lines.get(lines.size() - 1), hand).reachBelow() * size;
   }
 
+  /** From the top of the first line's ink to the foot of the last's, in units. */
+  double inkHeight() {
+    return reachAbove() + (lines.size() - 1) * leading * size + reachBelow();
+  }
+
   /** From the top to the first baseline, in units. */
   double firstBaseline() {
     return (leading - BELOW) * size;

@@ -13,7 +13,7 @@ record ShareRows(List<Share> shares) {
   private static final int WANTED = 3;
 
   private static final double PITCH = 46;
-  private static final double SIZE = 31;
+  private static final double SIZE = 30;
   private static final double BATTEN = 2.5;
   private static final double BASELINE = 15;
   private static final double GAP = 24;

@@ -64,8 +64,8 @@ class FitTest {
     Lines lines = new Fit(205, 28, 28, 2).fit("A glued-lapstrake skiff", HAND);
     Lines one = new Fit(170, 28, 28, 1).fit("A glued-lapstrake", HAND);
 
-    assertEquals(List.of("A", "glued-lapstr…"), lines.lines());
-    assertEquals(List.of("A glued-laps…"), one.lines());
+    assertEquals(List.of("A", "glued-lapstrak…"), lines.lines());
+    assertEquals(List.of("A glued-lap…"), one.lines());
   }
 
   @Test

@@ -15,9 +15,9 @@ enum HullLines {
   private static final double WIDTH = 1000;
   private static final double WATER = 152;
   private static final double CENTRE = 420;
-  private static final double FIRST_STATION = 40;
-  private static final double LAST_STATION = 960;
-  private static final double STATION = 92;
+  private static final int FIRST_STATION = 40;
+  private static final int LAST_STATION = 960;
+  private static final int STATION = 92;
 
   /** Sheer, stem, keel, laps: each from a point, by two, to a point. */
   private static final double[][] IN_PROFILE = {
@@ -53,7 +53,7 @@ enum HullLines {
             place.x() + (place.width() - WIDTH * scale) / 2,
             place.y() + (place.height() - height * scale) / 2);
     at.scale(scale, scale);
-    for (double x = FIRST_STATION; x <= LAST_STATION; x += STATION) {
+    for (int x = FIRST_STATION; x <= LAST_STATION; x += STATION) {
       line(draft, at, x, 4, x, height - 4, Pen.RULE);
     }
     profile(draft, at);

@@ -41,7 +41,7 @@ record Lettering(Path2D outline, double width) {
     Bidi.reorderVisually(levels, 0, seen, 0, runs);
     for (int run : seen) {
       String words = text.substring(bidi.getRunStart(run), bidi.getRunLimit(run));
-      if (bidi.getRunLevel(run) % 2 == 1) {
+      if (bidi.getRunLevel(run) % 2 != 0) {
         line.strange(words, Direction.LEFTWARD);
       } else {
         line.forward(words);

@@ -21,10 +21,10 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 final class PngFile {
   private static final String FORMAT = "javax_imageio_png_1.0";
   private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
-  private static final String KEYWORD = "Software";
+  private static final String DRAWN_WITH = "Software";
   private static final String US = "Ribband";
   private static final byte[] OURS =
-      ("tEXt" + KEYWORD + "\0" + US).getBytes(StandardCharsets.ISO_8859_1);
+      ("tEXt" + DRAWN_WITH + "\0" + US).getBytes(StandardCharsets.ISO_8859_1);
   private static final byte[] PIXELS = "IDAT".getBytes(StandardCharsets.ISO_8859_1);
   private static final int LENGTH = 4;
   private static final int TYPE = 4;
@@ -56,7 +56,7 @@ final class PngFile {
 
   private static IIOMetadataNode software() {
     IIOMetadataNode entry = new IIOMetadataNode("tEXtEntry");
-    entry.setAttribute("keyword", KEYWORD);
+    entry.setAttribute("keyword", DRAWN_WITH);
     entry.setAttribute("value", US);
     IIOMetadataNode texts = new IIOMetadataNode("tEXt");
     texts.appendChild(entry);

@@ -22,6 +22,10 @@ final class Published {
     this.site = site;
   }
 
+  Path path() {
+    return site;
+  }
+
   /** Every file, its path in the site. */
   static List<Path> filesOf(Path folder) throws IOException {
     try (Stream<Path> files = Files.walk(folder)) {

@@ -60,7 +60,8 @@ public final class ReadFeeds {
     }
   }
 
-  static ReadFeeds of(byte[] atom, byte[] json) {
+  /** The bytes of both; told whether they say the same. */
+  public static ReadFeeds of(byte[] atom, byte[] json) {
     ReadFeeds feeds = new ReadFeeds(atom, json);
     feeds.validateAtom();
     feeds.validateJson();

@@ -52,6 +52,11 @@ class DiscretionTest {
       assertTrue(site.page(page).select("a[href*=money]").isEmpty(), page);
       assertFalse(site.text(page).contains("$"), page);
     }
+    for (String feed : List.of("feed.xml", "feed.json")) {
+      assertTrue(site.text(feed).contains("April 2026"), feed);
+      assertTrue(site.text(feed).contains("2026-04-05-dear.html"), feed);
+      assertFalse(site.text(feed).contains("$"), feed);
+    }
     for (String planted :
         List.of(
             "98765",
@@ -111,6 +116,7 @@ class DiscretionTest {
     assertEquals(0, run.code(), run.err());
     Published site = new Published(folder.resolve("site"));
 
+    assertTrue(site.text("feed.xml").contains("April 2026"));
     for (String planted : List.of("zebra", "Zebra", "2026-04-06-", "Secretly", "Hidden words")) {
       assertEquals(List.of(), site.filesWith(planted), planted);
     }

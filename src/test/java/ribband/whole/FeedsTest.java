@@ -228,8 +228,7 @@ class FeedsTest {
             + " `<a href=\"../x\" src=\"../x\">`\n\n    src=\"../x\" <img src=\"../x\">\n\n"
             + "[x](#h) [y](http://[::1) [z](https://example.org/a?b=c&d=%zz)\n\n"
             + "word ".repeat(20_000);
-    journal(PROJECT)
-        .with("2026-01-10.md", night("title: \"]]> <b>&amp; \ud83d\udee0\"\n") + words);
+    journal(PROJECT).with("2026-01-10.md", night("title: \"]]> <b>&amp; \ud83d\udee0\"\n") + words);
     Read item = publish().titled("]]> <b>&amp; \ud83d\udee0");
     Document html = Jsoup.parseBodyFragment(item.html());
     assertEquals("src=\"../x\" <img src=\"../x\">", html.select("pre").text());

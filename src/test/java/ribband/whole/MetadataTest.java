@@ -97,7 +97,9 @@ class MetadataTest {
   @Test
   void nothingPlantedIsFoundInAnyFileOfTheSite() throws IOException {
     new InMemory(folder)
-        .with("project.yaml", "name: Teal\nphases: [planking]\n")
+        .with(
+            "project.yaml",
+            "name: Teal\nsite: {address: 'https://example.org/teal/'}\nphases: [planking]\n")
         .with("2026-03-14-scarf.md", "---\nphase: planking\nhours: 1\n---\n![in](in.jpg)\n");
     Camera.shoot(own("a.jpg"), 1700, 1000, 6, "2026:03:14 20:00:00");
     Camera.shoot(own("in.jpg"), 500, 400, 1, "2026:03:14 20:00:00");

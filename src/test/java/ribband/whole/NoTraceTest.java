@@ -2,9 +2,11 @@ package ribband.whole;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,7 +71,7 @@ class NoTraceTest {
             folder,
             """
             name: Teal
-            site: {show money: false}
+            site: {address: 'https://example.org/teal/', show money: false}
             materials: {glue: {unit: ml, on hand: 100 ml}}
             """,
             "2026-05-20.md",
@@ -80,7 +82,7 @@ class NoTraceTest {
             """
             name: Teal
             currency: CHF
-            site: {show money: false}
+            site: {address: 'https://example.org/teal/', show money: false}
             carried: {cost: {planking: 12.35}}
             materials: {glue: {unit: ml, on hand: 100 ml, worth: 43.21}}
             """,
@@ -145,12 +147,16 @@ class NoTraceTest {
     assertEquals(one, another);
   }
 
+  /** One night later, so that the month before is told in the feeds. */
   private static Map<String, String> site(Path folder, String project, String file, String entry)
       throws IOException {
+    new InMemory(folder).with("2026-06-01.md", "---\nphase: planking\nhours: 1\n---\nLater.\n");
     if (project.contains("Wigeon")) {
       FullJournal.write(folder);
     }
     new InMemory(folder).with("project.yaml", project).with(file, entry);
-    return new Builder(folder).publish().hashes();
+    Map<String, String> hashes = new Builder(folder).publish().hashes();
+    assertTrue(hashes.keySet().containsAll(List.of("feed.xml", "feed.json")));
+    return hashes;
   }
 }

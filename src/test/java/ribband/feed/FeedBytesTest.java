@@ -1,0 +1,102 @@
+package ribband.feed;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import ribband.feed.ReadFeeds.Read;
+
+/** Whatever stands in the words, both feeds are valid and say the same. */
+class FeedBytesTest {
+  private static final Instant NOON = Instant.parse("2026-03-14T12:00:00Z");
+
+  private static Feed feed(String title, String what, List<Item> items) {
+    String root = "https://example.org/";
+    return new Feed(
+        title,
+        what,
+        root,
+        root + "feed.xml",
+        root + "feed.json",
+        root + "i.svg",
+        "tool 1",
+        NOON,
+        items);
+  }
+
+  private static Item item(String title, String html) {
+    return new Item(
+        "tag:example.org,2026-03-14:/a.html",
+        "https://example.org/a.html",
+        title,
+        NOON,
+        html,
+        Optional.of("https://example.org/a.jpg"));
+  }
+
+  private static ReadFeeds read(Feed feed) {
+    return ReadFeeds.of(AtomFeed.of(feed), JsonFeed.of(feed));
+  }
+
+  @Test
+  void charactersThatXmlCannotWriteAreLeftOutOfBoth() {
+    String wrench = new String(Character.toChars(0x1F6E0));
+    String bad = "a\u0000\u0001\b\u000b\f\u001b\ufffe\uffff" + wrench.charAt(0) + "b" + wrench;
+    ReadFeeds feeds = read(feed(bad, bad, List.of(item(bad, "<p>" + bad + "</p>"))));
+    Read item = feeds.items().get(0);
+    assertEquals("ab" + wrench, item.title());
+    assertEquals("<p>ab" + wrench + "</p>", item.html());
+    assertEquals("ab" + wrench, feeds.wire().getTitle());
+    assertEquals("ab" + wrench, feeds.wire().getSubtitle().getValue());
+    assertEquals("ab" + wrench, feeds.wire().getAuthors().get(0).getName());
+    assertEquals("ab" + wrench, feeds.tree().get("authors").get(0).get("name").asText());
+    assertEquals("ab" + wrench, feeds.tree().get("description").asText());
+  }
+
+  @Test
+  void marksOfXmlAndJsonStayWords() {
+    String marks =
+        "]]> <![CDATA[ <!-- & &amp; \" ' \\ \\u0041 </content> \u2028\u2029\u0085\u007f\u202e";
+    Read item = read(feed(marks, marks, List.of(item(marks, marks)))).items().get(0);
+    assertEquals(marks, item.title());
+    assertEquals(marks, item.html());
+  }
+
+  @Test
+  void whatIsNotSaidIsNotThere() {
+    Item plain =
+        new Item(
+            "tag:example.org,2026-03-14:/a.html",
+            "https://example.org/a.html",
+            "A",
+            NOON,
+            "",
+            Optional.empty());
+    ReadFeeds feeds = read(feed("Teal", "", List.of(plain)));
+    assertFalse(feeds.tree().has("description"));
+    assertFalse(feeds.tree().get("items").get(0).has("image"));
+    assertEquals(null, feeds.wire().getSubtitle());
+    assertEquals("", feeds.items().get(0).html());
+  }
+
+  @Test
+  void aLongTextIsWhole() {
+    String html = "<p>" + "wörd ".repeat(30_000) + "</p>";
+    assertEquals(html, read(feed("Teal", "", List.of(item("A", html)))).items().get(0).html());
+  }
+
+  @Test
+  void bothEndWithALineAndBeginWithoutAMark() {
+    Feed feed = feed("Teal", "", List.of());
+    String atom = new String(AtomFeed.of(feed), StandardCharsets.UTF_8);
+    String json = new String(JsonFeed.of(feed), StandardCharsets.UTF_8);
+    assertEquals("<?xml version=\"1.0\" encoding=\"UTF-8\"?>", atom.lines().findFirst().get());
+    assertEquals("</feed>\n", atom.substring(atom.lastIndexOf('<')));
+    assertEquals("{", json.lines().findFirst().get());
+    assertEquals("]\n}\n", json.substring(json.lastIndexOf(']')));
+  }
+}

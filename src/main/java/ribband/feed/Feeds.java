@@ -30,7 +30,7 @@ public final class Feeds {
   /** How many entries a feed holds. */
   static final int MOST = 30;
 
-  private static final String ICON = "assets/icon.svg";
+  private static final String ICON = "assets/icon-180.png";
 
   private final Album album;
   private final Ledger ledger;

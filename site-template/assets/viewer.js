@@ -86,8 +86,6 @@
         picture.lost = element('p', { className: 'lost', role: 'alert', textContent: 'This picture cannot be shown: its file is missing or damaged.' });
         picture.image.replaceWith(picture.lost);
       });
-      // The size first, so that no other print is fetched.
-      fit(picture);
       picture.image.srcset = picture.print.srcset;
       picture.image.src = picture.link.href;
     }

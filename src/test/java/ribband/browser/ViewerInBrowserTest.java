@@ -61,7 +61,7 @@ class ViewerInBrowserTest {
                 """)
             .with("2026/2026-03-15-one.md", "---\nphase: planking\nhours: 1\n---\nOne picture.\n");
     picture("2026-03-14-run/wide.jpg", 1920, 1200);
-    picture("2026-03-14-run/tall.jpg", 640, 960);
+    picture("2026-03-14-run/tall.jpg", 1000, 1500);
     picture("2026-03-14-run/panorama.jpg", 2000, 400);
     picture("2026-03-14-run/inline.jpg", 1000, 640);
     picture("2026-03-15-one/one.jpg", 1000, 640);

@@ -207,6 +207,7 @@ const does = {
       [{ width: 360, height: 740, deviceScaleFactor: 2 }, ['960', '960', '960', '960']],
       [{ width: 320, height: 640, deviceScaleFactor: 1 }, ['480', '480', '480', '480']],
     ];
+    const FINEST = [1000, 1600, 1000, 1600];
     for (const [screen, files] of SCREENS) {
       await tab.setViewport(screen);
       await tab.reload();
@@ -219,6 +220,7 @@ const does = {
         assert.deepEqual(box, early, `picture ${place} jumps`);
         assert.ok(Math.abs(box.width / box.height / natural - 1) < 0.02, `picture ${place} is out of shape`);
         assert.ok(box.x >= 0 && box.y >= 0 && box.x + box.width <= visible[0] && box.y + box.height <= visible[1], `picture ${place} is cut off`);
+        assert.ok(box.width <= FINEST[place - 1], `picture ${place} is blown up`);
         taken.push(file);
         await press(tab, 'ArrowRight');
       }
@@ -262,7 +264,7 @@ const does = {
     await press(tab, 'ArrowRight', 'ArrowLeft', 'End'); await sees(tab, { open: true, count: '1 of 1' });
     await tab.goto(base + NONE);
     await press(tab, 'ArrowRight', 'End', 'Escape');
-    assert.equal(await tab.$('dialog'), null);
+    assert.equal(await tab.$('dialog.viewer'), null);
   },
   async 'a lost picture is told in words, and the next is shown'(tab) {
     const lost = (await tab.$eval(PLANK, (a) => a.href)).replace(/-\d+\.jpg$/, '');

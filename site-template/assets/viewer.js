@@ -40,7 +40,7 @@
   const before = button('Previous', () => show(at - 1));
   const after = button('Next', () => show(at + 1));
   const keys = element('div', { className: 'keys' }, before, after, button('Close', () => viewer.close()));
-  const viewer = element('dialog', { className: 'viewer', tabIndex: -1, autofocus: true },
+  const viewer = element('dialog', { className: 'viewer', tabIndex: -1 },
     stage, element('div', { className: 'block' }, news, from, keys));
   viewer.setAttribute('aria-label', 'Pictures of this page');
   viewer.setAttribute('aria-describedby', news.id);
@@ -172,7 +172,7 @@
 
   stage.addEventListener('pointerdown', (event) => {
     drop();
-    if (event.isPrimary && event.pointerType !== 'mouse' && !stage.classList.contains('zoomed')) finger = event;
+    if (event.isPrimary && event.pointerType !== 'mouse') finger = event;
   });
 
   viewer.addEventListener('pointermove', (event) => {

@@ -115,6 +115,8 @@
   }
 
   opener.addEventListener('click', () => {
+    // Not every browser gives a button the focus when it is clicked; who has it now gets it back in the end.
+    opener.focus();
     sheet.showModal();
     field.focus();
     if (!find) {
@@ -123,7 +125,6 @@
     }
   });
   closer.addEventListener('click', () => sheet.close());
-  sheet.addEventListener('close', () => opener.focus());
   [field, phases, years].forEach((control) => control.addEventListener('input', answer));
   more.addEventListener('click', () => showMore()[0].querySelector('a').focus());
 

@@ -44,9 +44,21 @@ class FinderInBrowserTest {
   static void publish() throws IOException {
     Installed.node();
     Installed.chromium();
-    FullJournal.write(folder);
+    FullJournal.picture(folder.resolve("first.png"), 300, 200);
     InMemory journal =
         new InMemory(folder)
+            .with(
+                "project.yaml",
+                "name: Wigeon\nphases:\n  - {id: moulds, title: Moulds and strongback}\n"
+                    + "  - {id: planking, title: Planking}\n  - {id: fairing, title: Fairing}\n")
+            .with(
+                "2026/2026-03-14-garboards.md",
+                entry(
+                    "Garboards on, both & <sides>",
+                    "phase: planking\nhours: 3:20\nmaterials: {used: {ring nails: 40}}\n"
+                        + "lesson: Dry-fit with every clamp before opening the resin.\n"
+                        + "photos: [{file: first.png, caption: A spiled edge}]",
+                    "The first planks. **Twist** at the stem."))
             .with(
                 "2025/2025-06-01-patching.md",
                 entry("Plâtre on the mould", "phase: moulds\nhours: 1", "Set by the *scarf* jig."))
@@ -103,8 +115,11 @@ class FinderInBrowserTest {
   }
 
   private static String found(String tab, String words) throws IOException {
-    tabs.tell(tab, "document.querySelector('.finder input').value = ''");
-    tabs.type(tab, words);
+    tabs.tell(
+        tab,
+        "(() => { const field = document.querySelector('.finder input'); field.value = '"
+            + words
+            + "'; field.dispatchEvent(new Event('input')); })()");
     return tabs.tell(tab, TITLES);
   }
 
@@ -190,6 +205,7 @@ class FinderInBrowserTest {
     assertEquals("Garboards on, both & <sides>", found(tab, "dry-fit clamp"));
     assertEquals("Garboards on, both & <sides>", found(tab, "ring nails"));
     assertEquals("Garboards on, both & <sides>", found(tab, "the first plank"));
+    assertEquals("Garboards on, both & <sides>", found(tab, "spiled edge"));
     assertEquals("Sanding 17", found(tab, "grit 17"));
     assertEquals("", found(tab, "zebra"));
     assertEquals("Nothing is written of that.", said(tab));
@@ -209,7 +225,7 @@ class FinderInBrowserTest {
             "[...document.querySelectorAll('.found .phases')].map((p) => p.textContent).join('|')"));
     assertEquals("The scarf jig|Plâtre on the mould", found(tab, "jig platypus scarf"));
     assertEquals("No entry has all of these words; 2 entries with some of them.", said(tab));
-    assertEquals("The scarf jig|Plâtre on the mould", found(tab, "scraf"));
+    assertEquals("The scarf jig|Plâtre on the mould", found(tab, "skarf"));
     assertEquals("Nothing is written like that; 2 entries with words near it.", said(tab));
   }
 
@@ -297,8 +313,7 @@ class FinderInBrowserTest {
     tabs.tell(tab, "document.querySelector('.findertab button').click()");
     tabs.see(tab, "the newest first.");
     tabs.check(tab);
-    tabs.tell(tab, "document.querySelector('.finder input').focus()");
-    assertTrue(found(tab, "s").startsWith("Sanding"), tabs.tell(tab, TITLES));
+    assertTrue(found(tab, "s").contains("Sanding"), tabs.tell(tab, TITLES));
     assertEquals(
         "",
         tabs.tell(

@@ -145,13 +145,14 @@ class FinderInBrowserTest {
     String tab = page(from, "entries/2025-06-02-scarf.html");
     String scripts = "[...document.scripts].map((s) => s.src.split('/').pop()).join(' ')";
 
-    assertEquals("finder.js", tabs.tell(tab, scripts));
+    assertEquals("viewer.js finder.js", tabs.tell(tab, scripts));
     assertEquals(
         "undefined undefined", tabs.tell(tab, "typeof ribbandSearch + ' ' + typeof MiniSearch"));
 
     tabs.tell(tab, "document.querySelector('.findertab button').click()");
     tabs.see(tab, "the newest first.");
-    assertEquals("finder.js search.js minisearch.js searcher.js", tabs.tell(tab, scripts));
+    assertEquals(
+        "viewer.js finder.js search.js minisearch.js searcher.js", tabs.tell(tab, scripts));
     tabs.staysHome();
   }
 

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,6 +24,8 @@ class WeightTest {
   private static final Path ASSETS = Path.of("site-template/assets");
   private static final int STYLES = 15 * 1024;
   private static final int VIEWER = 4 * 1024;
+  private static final int SCRIPTS = 12 * 1024;
+  private static final int SCRIPTS_AND_SEARCH = 32 * 1024;
   private static final int FONTS = 70 * 1024;
   private static final int PAGE = 30 * 1024;
 
@@ -41,6 +44,25 @@ class WeightTest {
     assertTrue(fonts <= FONTS, fonts + " bytes of fonts");
     int viewer = packed(ASSETS.resolve("viewer.js"));
     assertTrue(viewer <= VIEWER, viewer + " bytes of viewer");
+  }
+
+  /** What each page runs, and what a reader waits for beside the words when he first searches. */
+  @Test
+  void scriptsAreLight() throws IOException {
+    Set<String> ofSearch = Set.of("searcher.js", "minisearch.js");
+    int scripts = 0;
+    int search = 0;
+    try (var files = Files.newDirectoryStream(ASSETS, "*.js")) {
+      for (Path script : files) {
+        if (ofSearch.contains(script.getFileName().toString())) {
+          search += packed(script);
+        } else {
+          scripts += packed(script);
+        }
+      }
+    }
+    assertTrue(scripts <= SCRIPTS, scripts + " bytes of scripts");
+    assertTrue(search > 0 && scripts + search <= SCRIPTS_AND_SEARCH, search + " bytes of search");
   }
 
   @ParameterizedTest

@@ -61,11 +61,12 @@ class SearchTest {
             List.of("before", "clamp", "dry", "every", "fit", "opening", "resin", "the", "with"),
             List.of("close", "first", "plank", "the", "twist"),
             sorted(
-                "the first planks twist at the stem 1 planks and nails rivets https example org"
+                "the first planks twist at the stem planks and nails rivets https example org"
                     + " rivets what went wrong dry fit wipe the squeeze out strake port starboard"
                     + " garboard 96 in 96 in the twist close"
                     + " averyveryveryveryveryveryveryveryveryveryverylongwordthatdoesnotbreakanywhereatall"
-                    + " some code that is rather long and goes on beyond the edge of a")),
+                    + " some code that is rather long and goes on beyond the edge of a phone"
+                    + " held upright a deeper head one two")),
         search.entries().get(2));
   }
 

@@ -25,7 +25,7 @@ function seen(tab) {
     return {
       open: viewer?.matches(':modal') ?? false,
       // Closed, the browser goes back by one; it is there a moment later.
-      settled: viewer?.open === (history.state !== null),
+      settled: (viewer?.open ?? false) === (history.state !== null),
       count: text('.count span + span'),
       words: text('.words'),
       focus: held === document.body ? 'page' : viewer?.contains(held) ? `viewer ${held.tagName === 'DIALOG' ? '' : held.innerText}`.trim()
@@ -142,6 +142,10 @@ const does = {
     await opened(tab);
     await tab.reload(); await shows(tab, 2);
     await tab.goBack(); await closed(tab);
+    // A picture that is there no more.
+    await tab.evaluate(() => history.pushState({ picture: 9 }, ''));
+    await tab.reload(); await closed(tab);
+    await opened(tab);
   },
   async 'quick presses do what they say'(tab) {
     const before = await entry(tab);
@@ -228,6 +232,10 @@ const does = {
       await press(tab, 'Escape'); await closed(tab);
     }
     assert.equal(await tab.evaluate('globalThis.moved ?? 0'), 0);
+    // A window that is drawn large.
+    await tab.click(PLANK); await shows(tab, 2);
+    await tab.setViewport({ width: 1280, height: 900 });
+    await tab.waitForFunction(() => document.querySelector('dialog.viewer img').width > 1000);
   },
   async 'the pictures before and after are fetched meanwhile'(tab) {
     const asked = [];

@@ -40,6 +40,18 @@ class MetadataTest {
           "-XMP-photoshop:City=Planted City");
 
   /** What a print has to say of itself to be shown at all. */
+  /** A card says by which tool it was drawn, so that only such a one is ever replaced. */
+  private static final Set<String> OF_A_DRAWING =
+      Set.of(
+          "PNG BitDepth",
+          "PNG ColorType",
+          "PNG Compression",
+          "PNG Filter",
+          "PNG ImageHeight",
+          "PNG ImageWidth",
+          "PNG Interlace",
+          "PNG Software");
+
   private static final Set<String> OF_A_PRINT =
       new TreeSet<>(
           Set.of(
@@ -171,7 +183,9 @@ class MetadataTest {
   @Test
   void aPrintTellsItsShapeAndNothingElse() throws IOException {
     new InMemory(folder)
-        .with("project.yaml", "name: Teal\nphases: [planking]\n")
+        .with(
+            "project.yaml",
+            "name: Teal\nphases: [planking]\nsite: {address: 'https://example.org/'}\n")
         .with("2026-03-14-scarf.md", "---\nphase: planking\nhours: 1\n---\n");
     Camera.shoot(own("a.jpg"), 1700, 1000, 6, "2026:03:14 20:00:00");
     FullJournal.picture(own("drawing.png"), 900, 700);
@@ -179,8 +193,10 @@ class MetadataTest {
 
     Map<String, Set<String>> tags = ExifTool.tagsByKind(folder.resolve("site"));
 
-    assertEquals(Set.of("CSV", "HTML", "JPEG", "SVG", "TXT"), tags.keySet());
+    assertEquals(Set.of("CSV", "HTML", "JPEG", "JSON", "PNG", "SVG", "TXT"), tags.keySet());
     assertEquals(List.of(), foreign(tags.get("JPEG")));
+    Set<String> drawn = new TreeSet<>(foreign(tags.get("PNG")));
+    assertEquals(new TreeSet<>(OF_A_DRAWING), drawn);
   }
 
   /** What a print tells beyond its shape. */

@@ -74,11 +74,12 @@
     if (length === 0) return 'Nothing is written of that.';
     const count = counted(length);
     return {
+      one: `${count}.`,
       listed: `${count}, the newest first.`,
       all: `${count}, the best match first.`,
       some: `No entry has all of these words; ${count} with some of them.`,
       near: `Nothing is written like that; ${count} with words near it.`,
-    }[how];
+    }[length === 1 && (how === 'listed' || how === 'all') ? 'one' : how];
   }
 
   function row({ entry, where }) {

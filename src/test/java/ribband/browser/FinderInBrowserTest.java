@@ -208,6 +208,7 @@ class FinderInBrowserTest {
     assertEquals("Garboards on, both & <sides>", found(tab, "the first plank"));
     assertEquals("Garboards on, both & <sides>", found(tab, "spiled edge"));
     assertEquals("Sanding 17", found(tab, "grit 17"));
+    assertEquals("1 entry.", said(tab));
     assertEquals("", found(tab, "zebra"));
     assertEquals("Nothing is written of that.", said(tab));
     assertEquals("", found(tab, "zebratext"));

@@ -11,6 +11,9 @@ import sys
 from html.parser import HTMLParser
 from urllib.parse import unquote, urlsplit
 
+# Where the journals of these faults say that their site will stand.
+HOME = "https://example.org/siskin/"
+
 
 class Page(HTMLParser):
     """What a page needs to be shown, where it leads, and the names within it."""
@@ -27,6 +30,8 @@ class Page(HTMLParser):
             (self.leads if tag == "a" else self.needs).append(attrs["href"])
         if attrs.get("src"):
             self.needs.append(attrs["src"])
+        if attrs.get("property") == "og:image":
+            self.needs.append(attrs["content"])
         for choice in (attrs.get("srcset") or "").split(","):
             if choice.strip():
                 self.needs.append(choice.split()[0])
@@ -34,6 +39,8 @@ class Page(HTMLParser):
 
 def target(page, link):
     """The path in the site and the anchor that a link means; no path where it leads elsewhere."""
+    if link.startswith(HOME):
+        page, link = "", link.removeprefix(HOME) or "index.html"
     parts = urlsplit(link)
     if parts.scheme or parts.netloc:
         return None, ""

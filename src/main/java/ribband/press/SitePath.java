@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.text.Normalizer;
-import java.util.List;
 import java.util.Locale;
 import ribband.journal.JournalFolder;
 
@@ -72,8 +71,8 @@ record SitePath(String text) implements Comparable<SitePath> {
           ? Wave.ENTRIES
           : text.equals("index.html") ? Wave.FRONT : Wave.PAGES;
     }
-    boolean listing = List.of(".xml", ".json", ".csv").stream().anyMatch(text::endsWith);
-    return listing && !text.contains("/") ? Wave.LISTINGS : Wave.ASSETS;
+    // What lies beside the first page tells of other pages: feeds, tables, what a search looks at.
+    return text.contains("/") ? Wave.ASSETS : Wave.LISTINGS;
   }
 
   /**

@@ -183,8 +183,10 @@ class InterruptedPressTest {
             "5",
             "entries/a.html",
             "6",
-            "style.css",
+            "assets/style.css",
             "7",
+            "search.js",
+            "10",
             "pictures/x.jpg",
             "8",
             "months/2026-01.html",
@@ -193,14 +195,15 @@ class InterruptedPressTest {
     assertEquals(
         List.of(
             "site-files.txt",
+            "assets/style.css",
             "pictures/x.jpg",
-            "style.css",
             "entries/a.html",
             "entries/z.html",
             "money.html",
             "months/2026-01.html",
             "feed.json",
             "months.csv",
+            "search.js",
             "index.html",
             "site-files.txt"),
         order);

@@ -14,8 +14,9 @@
  *       and its new one. From here on nothing the tool puts can be taken for somebody else's.
  *   <li>Each changed file is moved into place in one step: assets and pictures, then what has a new
  *       address, then what replaces an older one; in either, entry pages, other pages, feeds,
- *       tables and what a search looks at, the first page. What a page shows is there before it, and nobody who begins at the
- *       first page meets a link to what is not there yet. Then the folders' names are brought down.
+ *       tables and what a search looks at, the first page. What a page shows is there before it,
+ *       and nobody who begins at the first page meets a link to what is not there yet. Then the
+ *       folders' names are brought down.
  *   <li>Files that only the old list names are removed if their hash is still one listed for them,
  *       else left alone; then the folders that this left empty.
  *   <li>The folders' names are brought down, and the list of the new site alone is put in place.

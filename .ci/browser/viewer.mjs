@@ -56,6 +56,12 @@ async function opened(tab, place = 2) {
   await shows(tab, place);
 }
 
+/** As a reader reloads a page, who does not wait for the browser's word that it has loaded. */
+async function reloaded(tab) {
+  await tab.evaluate(() => { globalThis.old = true; setTimeout(() => location.reload()); });
+  await tab.waitForFunction(() => globalThis.old === undefined && document.readyState === 'complete', { timeout: PATIENCE });
+}
+
 async function press(tab, ...keys) {
   for (const key of keys) await tab.keyboard.press(key);
 }
@@ -137,14 +143,14 @@ const does = {
   async 'a reload shows the picture again, and back still closes'(tab) {
     await opened(tab);
     await press(tab, 'ArrowRight'); await shows(tab, 3);
-    await tab.reload(); await shows(tab, 3);
+    await reloaded(tab); await shows(tab, 3);
     await press(tab, 'Escape'); await closed(tab, { focus: 'A stem' });
     await opened(tab);
-    await tab.reload(); await shows(tab, 2);
+    await reloaded(tab); await shows(tab, 2);
     await tab.goBack(); await closed(tab);
     // A picture that is there no more.
     await tab.evaluate(() => history.pushState({ picture: 9 }, ''));
-    await tab.reload(); await closed(tab);
+    await reloaded(tab); await closed(tab);
     await opened(tab);
   },
   async 'quick presses do what they say'(tab) {
@@ -214,7 +220,7 @@ const does = {
     const FINEST = [1000, 1600, 1000, 1600];
     for (const [screen, files] of SCREENS) {
       await tab.setViewport(screen);
-      await tab.reload();
+      await reloaded(tab);
       await tab.click(PLANK); await shows(tab, 2);
       await press(tab, 'Home');
       const taken = [];
@@ -279,7 +285,7 @@ const does = {
     await tab.setRequestInterception(true);
     tab.on('request', (r) => (r.url().startsWith(lost) ? r.abort() : r.continue()));
     await tab.setCacheEnabled(false);
-    await tab.reload();
+    await reloaded(tab);
     await opened(tab);
     await tab.waitForSelector('dialog.viewer .lost', { timeout: PATIENCE });
     assert.equal(await tab.$eval('dialog.viewer .stage', (stage) => stage.innerText), LOST);

@@ -45,9 +45,11 @@ final class CardFiles {
    * @throws IOException where the disk fails
    */
   List<String> write(Card card, String stem, JournalFolder journal) throws IOException {
-    if (!Files.isDirectory(around.path(typed))) {
-      throw Refusal.surroundings(
-          "cannot write into " + OneLine.of(typed) + ": no such folder; make it first");
+    Path folder = around.path(typed);
+    if (!Files.isDirectory(folder)) {
+      String wrong =
+          Files.exists(folder) ? "it is no folder; name one" : "no such folder; make it first";
+      throw Refusal.surroundings("cannot write into " + OneLine.of(typed) + ": " + wrong);
     }
     Map<Path, byte[]> files = new LinkedHashMap<>();
     List<String> names = new ArrayList<>();

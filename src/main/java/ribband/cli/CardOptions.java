@@ -1,6 +1,10 @@
 package ribband.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import picocli.CommandLine.Option;
+import ribband.problem.OneLine;
 
 /** Whether cards are to be drawn, and where they go, as typed. */
 final class CardOptions {
@@ -15,7 +19,8 @@ final class CardOptions {
   @Option(
       names = "--into",
       paramLabel = "FOLDER",
-      description = "the folder for --card; without it the one you are in")
+      description =
+          "the folder for --card; without it the one you are in, or the one beside the journal")
   private String into;
 
   boolean wanted() {
@@ -25,8 +30,29 @@ final class CardOptions {
     return card;
   }
 
-  /** The folder, as typed. */
-  String folder() {
-    return into == null ? "." : into;
+  /**
+   * The folder.
+   *
+   * <p>spec: only the commands that exist to add a file write into a journal.
+   *
+   * @param journal its root
+   * @return as typed or, from within a journal, the one that the journal lies in
+   * @throws Refusal where the one that was named is a part of the journal
+   */
+  String folder(Surroundings around, Path journal) throws IOException {
+    if (into == null) {
+      return lies(around.here(), journal) ? journal.getParent().toString() : ".";
+    }
+    if (lies(around.path(into), journal)) {
+      throw Refusal.wrongUsage(
+          OneLine.of(into)
+              + " is a part of the journal, where a card might be taken for one of its pictures;"
+              + " name a folder outside with --into");
+    }
+    return into;
+  }
+
+  private static boolean lies(Path folder, Path journal) throws IOException {
+    return Files.isDirectory(folder) && folder.toRealPath().startsWith(journal.toRealPath());
   }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import ribband.journal.JournalFolder;
 import ribband.measure.Unreadable;
 
 /** Which month or year of which journal, as typed. */
@@ -52,7 +53,7 @@ final class PeriodOptions {
     }
     for (String other : others) {
       boolean isOneTooMany = others.size() > 1 && !isThere(around, other);
-      if (isOneTooMany || MonthWord.isMeant(other) && !isThere(around, other)) {
+      if (isOneTooMany || MonthWord.isMeant(other) && !isJournal(around, other)) {
         throw Refusal.wrongValue("MONTH", other, MonthWord.wrong(other));
       }
     }
@@ -70,6 +71,15 @@ final class PeriodOptions {
   private static boolean isThere(Surroundings around, String folder) {
     try {
       return Files.isDirectory(around.path(folder));
+    } catch (InvalidPathException e) {
+      return false;
+    }
+  }
+
+  /** A journal keeps its entries in a folder a year, and that is not what is meant by the year. */
+  private static boolean isJournal(Surroundings around, String folder) {
+    try {
+      return Files.isRegularFile(around.path(folder).resolve(JournalFolder.PROJECT));
     } catch (InvalidPathException e) {
       return false;
     }

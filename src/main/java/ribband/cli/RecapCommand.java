@@ -73,7 +73,7 @@ final class RecapCommand implements Callable<Integer> {
 
   /** The text comes after: where a card cannot be written, nothing is told as done. */
   private void draw(Card card, String stem, Journal read) throws IOException {
-    new CardFiles(around, cards.folder())
+    new CardFiles(around, cards.folder(around, read.folder().root()))
         .write(card, stem, read.folder())
         .forEach(file -> note("drawn: " + file));
   }

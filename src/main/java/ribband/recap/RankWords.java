@@ -59,10 +59,12 @@ final class RankWords<P extends Comparable<? super P>> {
    */
   String place(Row<P> told) {
     int rank = told.rank().orElseThrow();
+    if (rank == 1 && byRank.size() == 1) {
+      boolean isFirst = told.hoursToDate().equals(told.hours());
+      return "the first " + kind + (isFirst ? " with work" : " in this journal");
+    }
     if (rank == 1) {
-      return byRank.size() == 1
-          ? "the first " + kind + " with work"
-          : "the best " + kind + " so far";
+      return "the best " + kind + " so far";
     }
     return Saying.ordinal(rank) + " of " + byRank.size() + " " + kind + "s with work";
   }

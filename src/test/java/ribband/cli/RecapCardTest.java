@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -80,15 +81,36 @@ class RecapCardTest {
   @Test
   void withoutAFolderTheyLieWhereTheBuilderIs() throws IOException {
     memory.with("project.yaml", "name: 'Äsche & Co. / 2'\ncurrency: EUR\n");
-    Run run = memory.run("recap", "--card", "--year", "2026", "--quiet");
-    assertEquals(0, run.code(), run::err);
-    assertEquals("", run.err());
-    for (String kind : List.of("card", "frame")) {
-      Path file = journal.resolve("äsche-co-2-2026-" + kind + ".png");
-      assertEquals("image/png", Files.probeContentType(file));
+    StringWriter told = new StringWriter();
+    Surroundings around = new InMemory(beside).surroundings(new StringWriter(), told);
+    int code =
+        new Ribband(around).run("recap", journal.toString(), "--card", "--year", "2026", "-q");
+    assertEquals("0 ", code + " " + told);
+    assertEquals(List.of("äsche-co-2-2026-card.png", "äsche-co-2-2026-frame.png"), filesBeside());
+  }
+
+  /** A picture in an entry's folder is shown by the next publish, and a card tells amounts. */
+  @Test
+  void noneIsWrittenIntoTheJournal() throws IOException {
+    Path boat = Files.createDirectories(beside.resolve("boat/2026/2026-03-14-plank"));
+    InMemory inBoat = new InMemory(beside.resolve("boat"));
+    inBoat.with("project.yaml", "name: Siskin\nphases: [planking]\n");
+    inBoat.with("2026/2026-03-14-plank.md", "---\nphase: planking\nhours: 1\n---\nOne.\n");
+    String card = beside.toRealPath().resolve("siskin-2026-03-card.png").toString();
+    for (Path here : List.of(beside.resolve("boat"), boat)) {
+      Run run = new InMemory(here).run("recap", "2026-03", "--card");
+      assertEquals(0, run.code(), run::err);
+      assertEquals("drawn: " + card, run.err().lines().findFirst().orElseThrow());
     }
-    // Nothing that lies there now is taken for an entry or a picture of one.
-    assertEquals("2 entries, no errors, no warnings\n", memory.run("check").out());
+    assertEquals(
+        List.of("boat", "siskin-2026-03-card.png", "siskin-2026-03-frame.png"), filesBeside());
+    assertEquals(
+        new Run(
+            2,
+            "",
+            "ribband: 2026 is a part of the journal, where a card might be taken for one of its"
+                + " pictures; name a folder outside with --into\n"),
+        inBoat.run("recap", "2026-03", "--card", "--into", "2026"));
   }
 
   @Test
@@ -140,6 +162,10 @@ class RecapCardTest {
         new Run(3, "", "ribband: cannot write into " + none + ": no such folder; make it first\n"),
         recap("2026-03", "--card", "--into", none.toString()));
     assertFalse(Files.exists(none));
+    Files.writeString(none, "a file");
+    assertEquals(
+        new Run(3, "", "ribband: cannot write into " + none + ": it is no folder; name one\n"),
+        recap("2026-03", "--card", "--into", none.toString()));
   }
 
   @Test

@@ -113,7 +113,7 @@ class SentencesTest {
     session("2026-01-02", "2:45", "cost: 0.50\n");
 
     assertEquals(
-        "2¾ hours in January 2026, over 1 night, the first month with work, and £0.50 went out:"
+        "2¾ hours in January 2026, over 1 night, the first month in this journal, and £0.50 went out:"
             + " Planking took 2¾ and now stands at 12¾, and the whole boat stands at 12¾ hours and"
             + " £100.50.",
         said("2026-01"));

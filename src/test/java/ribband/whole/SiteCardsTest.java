@@ -23,6 +23,7 @@ class SiteCardsTest {
   private static final String ADDRESS = "site: {address: 'https://example.org/teal/'}\n";
 
   @TempDir private Path folder;
+  @TempDir private Path posts;
 
   @BeforeEach
   void write() throws IOException {
@@ -110,7 +111,6 @@ class SiteCardsTest {
   void theOneThatIsMadeByHandIsTheSame() throws IOException {
     cards();
     Map<String, String> hung = bytes();
-    Path posts = Files.createDirectory(folder.resolve("posts"));
     InMemory.Run run =
         new Builder(folder).run("recap", "2026-01", "-q", "--card", "--into", posts.toString());
     assertEquals(0, run.code(), run.err());

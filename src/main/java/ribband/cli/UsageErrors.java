@@ -43,6 +43,9 @@ final class UsageErrors implements IParameterExceptionHandler {
     if (failure instanceof OverwrittenOptionException twice) {
       return ((OptionSpec) twice.getOverwritten()).longestName() + " stands twice; keep one";
     }
+    if (failure.getArgSpec() instanceof OptionSpec option && option.arity().max() == 0) {
+      return option.longestName() + " takes no value; write it alone";
+    }
     return OneLine.of(failure.getMessage());
   }
 

@@ -238,6 +238,7 @@ class RibbandTest {
     wrong(into, "ribband papers", "papers", "boat", "--into");
     wrong("--by needs a value, WHAT", "ribband tally", "tally", "--by");
     wrong("--by stands twice; keep one", "ribband tally", "tally", "--by", "year", "--by", "week");
+    wrong("--card takes no value; write it alone", "ribband recap", "recap", "--card=wide");
     wrong(
         "\"boat\" is one argument too many; put quotes round a name with spaces",
         "ribband check",

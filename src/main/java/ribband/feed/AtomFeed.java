@@ -64,6 +64,12 @@ final class AtomFeed {
     element("published", item.dated().toString());
     element("updated", item.dated().toString());
     link("alternate", "text/html", item.address());
+    for (Item.Tag phase : item.phases()) {
+      xml.writeEmptyElement("category");
+      xml.writeAttribute("term", phase.term());
+      xml.writeAttribute("label", phase.label());
+      line();
+    }
     xml.writeStartElement("content");
     xml.writeAttribute("type", "html");
     xml.writeCharacters(item.html());

@@ -12,11 +12,15 @@ import java.util.Map;
 import java.util.Optional;
 import ribband.album.Leaf;
 import ribband.journal.Entry;
+import ribband.journal.Journal;
+import ribband.ledger.Ledger;
 import ribband.measure.SaidMoney;
 import ribband.measure.Saying;
 import ribband.photo.PrintSize;
 import ribband.prose.Elsewhere;
 import ribband.site.Addresses;
+import ribband.site.Bench;
+import ribband.site.EntryPhases;
 import ribband.site.Prints;
 import ribband.site.Templates;
 import ribband.site.WholeAddresses;
@@ -26,14 +30,23 @@ final class EntryItems {
   private final WholeAddresses addresses;
   private final SaidMoney money;
   private final ZoneId zone;
+  private final EntryPhases phases;
+  private final Bench bench;
   private final Templates templates;
   private final TagUris ids;
   private final Elsewhere elsewhere = new Elsewhere();
 
-  EntryItems(WholeAddresses addresses, SaidMoney money, ZoneId zone, Templates templates) {
+  EntryItems(
+      WholeAddresses addresses,
+      Journal journal,
+      Ledger ledger,
+      SaidMoney money,
+      Templates templates) {
     this.addresses = addresses;
     this.money = money;
-    this.zone = zone;
+    this.zone = journal.project().zone();
+    this.phases = new EntryPhases(journal, ledger, money);
+    this.bench = new Bench(journal, ledger, money);
     this.templates = templates;
     this.ids = new TagUris(addresses);
   }
@@ -43,10 +56,18 @@ final class EntryItems {
    *
    * @param hours said; empty for none
    * @param cost said; empty for none
+   * @param shares hours and money by phase
    * @param html the text as its page has it
+   * @param notes what was done, as its page has it
    */
   record View(
-      String hours, String cost, String html, List<String> lessons, List<Prints.View> prints) {}
+      String hours,
+      String cost,
+      List<EntryPhases.Share> shares,
+      String html,
+      List<String> lessons,
+      List<Bench.Note> notes,
+      List<Prints.View> prints) {}
 
   /**
    * The last of some entries.
@@ -78,7 +99,8 @@ final class EntryItems {
         entry.title(),
         dated(entry.date(), earlierThatDay),
         elsewhere.html(html, URI.create(address)),
-        cover(leaf));
+        cover(leaf),
+        phases.of(entry).stream().map(phase -> new Item.Tag(phase.id(), phase.title())).toList());
   }
 
   /**
@@ -94,8 +116,10 @@ final class EntryItems {
     return new View(
         entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
         entry.totalCost().isZero() ? "" : money.money(entry.totalCost()),
+        phases.shares(entry),
         leaf.html().get(),
         entry.lessons(),
+        bench.notes(entry),
         new Prints(page).besideText(leaf, false));
   }
 

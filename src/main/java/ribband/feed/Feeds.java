@@ -89,7 +89,8 @@ public final class Feeds {
     List<Leaf> leaves = album.shown();
     List<Item> items =
         new ArrayList<>(
-            new EntryItems(addresses, money, project.zone(), templates).last(leaves, MOST));
+            new EntryItems(addresses, album.journal(), ledger, money, templates)
+                .last(leaves, MOST));
     RecapItems months =
         new RecapItems(
             addresses, Recaps.of(album.journal(), ledger), cards, project.zone(), templates);

@@ -67,6 +67,13 @@ final class JsonFeed {
     }
     json.writeStringField("date_published", item.dated().toString());
     json.writeStringField("date_modified", item.dated().toString());
+    if (!item.phases().isEmpty()) {
+      json.writeArrayFieldStart("tags");
+      for (Item.Tag phase : item.phases()) {
+        json.writeString(phase.label());
+      }
+      json.writeEndArray();
+    }
     json.writeEndObject();
   }
 }

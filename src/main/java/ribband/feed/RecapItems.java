@@ -84,6 +84,7 @@ final class RecapItems {
         Saying.month(month),
         end.atTime(LAST_SECOND).atZone(zone).toInstant(),
         elsewhere.html(templates.fragment("feed-month", view), URI.create(address)),
-        card.map(addresses::of));
+        card.map(addresses::of),
+        List.of());
   }
 }

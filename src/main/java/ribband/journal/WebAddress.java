@@ -15,6 +15,10 @@ final class WebAddress {
       Pattern.compile(
           "(?i)(https?)://([^\\s/?#@:\\[\\]]+|\\[[0-9a-f:.]+])" + "(:[0-9]{1,5})?(/[^?#]*)?");
 
+  private static final Pattern PAGE = Pattern.compile("(?i)(.*/)[^/]+\\.(html?|php|xml)");
+
+  private static final int LAST_PORT = 65_535;
+
   private WebAddress() {}
 
   /**
@@ -26,6 +30,8 @@ final class WebAddress {
   static URI read(String text) throws Unreadable {
     Matcher parts = PARTS.matcher(text);
     if (parts.matches()) {
+      requireAFolder(text, parts);
+      requireAPort(parts);
       try {
         URI uri = new URI(plain(parts));
         if (uri.getHost() != null) {
@@ -38,6 +44,26 @@ final class WebAddress {
     throw new Unreadable(
         "is no address of a site",
         "write it in full, as https://example.org/boat/, or none where there shall be none");
+  }
+
+  private static void requireAFolder(String text, Matcher parts) throws Unreadable {
+    Matcher page = PAGE.matcher(parts.group(4) == null ? "" : parts.group(4));
+    if (page.matches()) {
+      String folder = text.substring(0, parts.start(4)) + page.group(1);
+      throw new Unreadable("is the address of one page", "write its folder's, " + folder);
+    }
+  }
+
+  /** RFC 6335, 6: 16 bits, of which 0 names none. */
+  private static void requireAPort(Matcher parts) throws Unreadable {
+    String port = parts.group(3);
+    if (port != null) {
+      int number = Integer.parseInt(port.substring(1));
+      if (number < 1 || number > LAST_PORT) {
+        throw new Unreadable(
+            "has port " + number + ", which is none", "write one from 1 to 65535, or leave it out");
+      }
+    }
   }
 
   private static String plain(Matcher parts) {

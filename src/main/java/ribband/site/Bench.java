@@ -15,35 +15,34 @@ import ribband.journal.Coat;
 import ribband.journal.Entry;
 import ribband.journal.Job;
 import ribband.journal.Joint;
+import ribband.journal.Journal;
 import ribband.journal.Mark;
 import ribband.journal.Outlay;
 import ribband.journal.PieceWork;
 import ribband.journal.Purchase;
+import ribband.ledger.Ledger;
 import ribband.measure.Name;
 import ribband.measure.Packs;
 import ribband.measure.Quantity;
 import ribband.measure.SaidMoney;
 import ribband.measure.Saying;
 import ribband.measure.ShopTalk;
-import ribband.measure.Units;
 
 /** Says what an entry's keys hold in a builder's words. */
-final class Bench {
+public final class Bench {
   private final SaidMoney words;
   private final ShopTalk shop;
   private final Function<String, String> phaseTitle;
   private final Map<String, Job> jobs;
   private final Set<String> hidden;
 
-  /**
-   * @param entries all of the journal; what private ones note is never said
-   */
-  Bench(SaidMoney words, Units units, Function<String, String> phaseTitle, List<Entry> entries) {
+  /** Of a journal's entries; what private ones note is never said. */
+  public Bench(Journal journal, Ledger ledger, SaidMoney words) {
     this.words = words;
-    this.shop = new ShopTalk(units);
-    this.phaseTitle = phaseTitle;
-    this.jobs = jobs(entries.stream().filter(Entry::isPublic));
-    this.hidden = new HashSet<>(jobs(entries.stream()).keySet());
+    this.shop = new ShopTalk(journal.project().units());
+    this.phaseTitle = id -> Book.phaseTitle(journal, ledger, id);
+    this.jobs = jobs(journal.entries().stream().filter(Entry::isPublic));
+    this.hidden = new HashSet<>(jobs(journal.entries().stream()).keySet());
     hidden.removeAll(jobs.keySet());
   }
 
@@ -58,9 +57,9 @@ final class Bench {
    *
    * @param lines never empty
    */
-  record Note(String heading, List<String> lines) {}
+  public record Note(String heading, List<String> lines) {}
 
-  List<Note> notes(Entry entry) {
+  public List<Note> notes(Entry entry) {
     LocalDate date = entry.date();
     List<Note> notes = new ArrayList<>();
     add(notes, "Made", entry.pieces().stream().map(Bench::piece).toList());

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import ribband.ahead.Ahead;
 import ribband.album.Album;
 import ribband.album.Leaf;
@@ -99,15 +100,16 @@ record Book(
   }
 
   String phaseTitle(String id) {
-    return phase(id).map(Phase::title).orElse(id);
+    return phaseTitle(journal(), ledger, id);
   }
 
-  Optional<Phase> phase(String id) {
-    return ledger.phases().stream()
-        .map(PhaseRow::phase)
+  /** A phase in words; its id where it has no others. */
+  static String phaseTitle(Journal journal, Ledger ledger, String id) {
+    return Stream.concat(ledger.phases().stream().map(PhaseRow::phase), journal.phases().stream())
         .filter(phase -> phase.id().equals(id))
         .findFirst()
-        .or(() -> journal().phases().stream().filter(phase -> phase.id().equals(id)).findFirst());
+        .map(Phase::title)
+        .orElse(id);
   }
 
   Optional<Row<YearMonth>> month(YearMonth month) {

@@ -3,24 +3,22 @@ package ribband.site;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import ribband.album.Leaf;
 import ribband.journal.Entry;
 import ribband.ledger.Row;
-import ribband.measure.Hours;
-import ribband.measure.Money;
 import ribband.measure.Saying;
 
 /** One entry: its words, its figures, what was done, its pictures. */
 final class EntryPage {
   private final Book book;
+  private final EntryPhases phases;
   private final Bench bench;
 
-  EntryPage(Book book, Bench bench) {
+  EntryPage(Book book) {
     this.book = book;
-    this.bench = bench;
+    this.phases = new EntryPhases(book.journal(), book.ledger(), book.words());
+    this.bench = new Bench(book.journal(), book.ledger(), book.words());
   }
 
   /**
@@ -41,19 +39,11 @@ final class EntryPage {
       String hours,
       String cost,
       String hoursToDate,
-      List<Share> shares,
+      List<EntryPhases.Share> shares,
       List<Bench.Note> notes,
       List<String> lessons,
       List<Prints.View> prints,
       List<Link> neighbours) {}
-
-  /**
-   * A phase's part of the entry.
-   *
-   * @param hours said; may be empty
-   * @param cost said; may be empty
-   */
-  record Share(String phase, String href, String hours, String cost) {}
 
   /**
    * A link to another page.
@@ -82,30 +72,10 @@ final class EntryPage {
         entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
         entry.totalCost().isZero() ? "" : book.words().money(entry.totalCost()),
         Saying.hoursInWords(row.hoursToDate()),
-        shares(entry, page),
+        phases.shares(entry),
         bench.notes(entry),
         entry.lessons(),
         new Prints(page).besideText(leaf, !html.contains("<img")),
         neighbours);
-  }
-
-  private List<Share> shares(Entry entry, String page) {
-    List<Share> shares = new ArrayList<>();
-    Map<String, Money> costs = new TreeMap<>();
-    entry.outlays().forEach(outlay -> costs.merge(outlay.phase(), outlay.amount(), Money::plus));
-    for (String id : book.ledger().phaseIds()) {
-      Hours hours = entry.hours().getOrDefault(id, Hours.ZERO);
-      Money cost = costs.getOrDefault(id, Money.ZERO);
-      boolean anything = !hours.isZero() || book.words().shown() && !cost.isZero();
-      if (anything) {
-        shares.add(
-            new Share(
-                book.phaseTitle(id),
-                Addresses.href(page, Addresses.phase(id)),
-                hours.isZero() ? "" : Saying.hours(hours),
-                cost.isZero() ? "" : book.words().money(cost)));
-      }
-    }
-    return shares;
   }
 }

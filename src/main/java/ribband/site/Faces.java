@@ -4,9 +4,13 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import ribband.album.Album;
 import ribband.album.Leaf;
 import ribband.album.Shot;
+import ribband.journal.Entry;
 import ribband.photo.PrintSize;
+import ribband.recap.BestPicture;
 
 /**
  * The picture that stands for each page away from the site. A page that later nights leave as it is
@@ -18,12 +22,14 @@ final class Faces {
 
   private static final int CARD_HEIGHT = 630;
 
+  private final Album album;
   private final Map<YearMonth, String> cards;
 
   /**
    * @param cards the paths of the months' cards
    */
-  Faces(Map<YearMonth, String> cards) {
+  Faces(Album album, Map<YearMonth, String> cards) {
+    this.album = album;
     this.cards = Map.copyOf(cards);
   }
 
@@ -41,12 +47,9 @@ final class Faces {
     return leaf.cover().map(shot -> print(leaf, shot));
   }
 
-  /** The cover of the last of some entries that has one. */
-  Optional<Face> ofLast(List<Leaf> leaves) {
-    return leaves.stream()
-        .filter(leaf -> !leaf.shots().isEmpty())
-        .reduce((a, b) -> b)
-        .flatMap(this::of);
+  /** The best picture of some entries. */
+  Optional<Face> best(Predicate<Entry> which) {
+    return BestPicture.of(album, which).map(best -> print(best.leaf(), best.shot()));
   }
 
   /**

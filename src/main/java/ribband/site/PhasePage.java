@@ -110,14 +110,7 @@ final class PhasePage {
 
   /** Those of the leaves that are of a phase. */
   static List<Leaf> leaves(Phase phase, List<Leaf> leaves) {
-    return leaves.stream().filter(leaf -> isIn(phase, leaf.entry())).toList();
-  }
-
-  /** An evening of looking and taking pictures has no hours, but a phase. */
-  private static boolean isIn(Phase phase, Entry entry) {
-    return entry.hours().isEmpty()
-        ? entry.phase().filter(phase.id()::equals).isPresent()
-        : entry.hours().containsKey(phase.id());
+    return leaves.stream().filter(leaf -> EntryPhases.isIn(phase, leaf.entry())).toList();
   }
 
   private String sentence(PhaseRow row) {

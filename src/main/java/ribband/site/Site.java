@@ -84,7 +84,7 @@ public final class Site {
   private Site(Book book, Map<YearMonth, String> cards, Out out) {
     this.book = book;
     this.frames = new Frames(book);
-    this.faces = new Faces(cards);
+    this.faces = new Faces(book.album(), cards);
     this.face = faceOfAll();
     this.out = out;
   }
@@ -190,7 +190,7 @@ public final class Site {
     return pages;
   }
 
-  /** The card of the latest month, else the last picture of all. */
+  /** The card of the latest month, else the best picture of all. */
   private Optional<Face> faceOfAll() {
     List<Row<YearMonth>> months = book.ledger().months();
     MonthSentence sentence = new MonthSentence(book.ledger(), book.words());
@@ -198,7 +198,7 @@ public final class Site {
         .skip(Math.max(0, months.size() - 1))
         .findFirst()
         .flatMap(month -> faces.ofMonth(month.period(), sentence.of(month)))
-        .or(() -> faces.ofLast(book.album().shown()));
+        .or(() -> faces.best(entry -> true));
   }
 
   private String about() {
@@ -210,13 +210,7 @@ public final class Site {
     List<Leaf> shown = book.album().shown();
     Map<String, Row<Entry>> rows = new HashMap<>();
     book.ledger().entries().forEach(row -> rows.put(row.period().file(), row));
-    Bench bench =
-        new Bench(
-            book.words(),
-            book.journal().project().units(),
-            book::phaseTitle,
-            book.journal().entries());
-    EntryPage pages = new EntryPage(book, bench);
+    EntryPage pages = new EntryPage(book);
     Map<String, String> titles = EntryTitles.of(shown);
     draw(
         IntStream.range(0, shown.size()).boxed().toList(),
@@ -254,7 +248,11 @@ public final class Site {
           MonthPage.View view = pages.view(month, shown);
           String path = Addresses.month(month.period());
           Optional<Face> card =
-              faces.ofMonth(month.period(), view.sentence()).or(() -> faces.ofLast(shown));
+              faces
+                  .ofMonth(month.period(), view.sentence())
+                  .or(
+                      () ->
+                          faces.best(entry -> YearMonth.from(entry.date()).equals(month.period())));
           Frame frame = frames.of(path, view.month(), view.month(), view.sentence(), card);
           put(path, templates.draw("month", frame, view));
         });
@@ -270,9 +268,8 @@ public final class Site {
           PhasePage.View view = pages.view(row, book.album().shown());
           String id = row.phase().id();
           String path = Addresses.phase(id);
-          List<Leaf> inPhase = PhasePage.leaves(row.phase(), book.album().shown());
-          Frame frame =
-              frames.of(path, view.title(), titles.get(id), view.sentence(), faces.ofLast(inPhase));
+          Optional<Face> best = faces.best(entry -> EntryPhases.isIn(row.phase(), entry));
+          Frame frame = frames.of(path, view.title(), titles.get(id), view.sentence(), best);
           put(path, templates.draw("phase", frame, view));
         });
     return book.ledger().phases().size();

@@ -35,7 +35,8 @@ class FeedBytesTest {
         title,
         NOON,
         html,
-        Optional.of("https://example.org/a.jpg"));
+        Optional.of("https://example.org/a.jpg"),
+        List.of(new Item.Tag(title, title), new Item.Tag("b", "B")));
   }
 
   private static ReadFeeds read(Feed feed) {
@@ -49,6 +50,7 @@ class FeedBytesTest {
     ReadFeeds feeds = read(feed(bad, bad, List.of(item(bad, "<p>" + bad + "</p>"))));
     Read item = feeds.items().get(0);
     assertEquals("ab" + wrench, item.title());
+    assertEquals(List.of("ab" + wrench, "B"), item.tags());
     assertEquals("<p>ab" + wrench + "</p>", item.html());
     assertEquals("ab" + wrench, feeds.wire().getTitle());
     assertEquals("ab" + wrench, feeds.wire().getSubtitle().getValue());
@@ -63,7 +65,15 @@ class FeedBytesTest {
         "]]> <![CDATA[ <!-- & &amp; \" ' \\ \\u0041 </content> \u2028\u2029\u0085\u007f\u202e";
     Read item = read(feed(marks, marks, List.of(item(marks, marks)))).items().get(0);
     assertEquals(marks, item.title());
+    assertEquals(List.of(marks, "B"), item.tags());
     assertEquals(marks, item.html());
+  }
+
+  @Test
+  void aPhaseStandsOnOneLineInBoth() {
+    ReadFeeds feeds = read(feed("Teal", "", List.of(item("a\tb\nc\r\nd\re", ""))));
+    assertEquals("a b c d e", feeds.items().get(0).tags().get(0));
+    assertEquals("a b c d e", feeds.wire().getEntries().get(0).getCategories().get(0).getTerm());
   }
 
   @Test
@@ -75,10 +85,12 @@ class FeedBytesTest {
             "A",
             NOON,
             "",
-            Optional.empty());
+            Optional.empty(),
+            List.of());
     ReadFeeds feeds = read(feed("Teal", "", List.of(plain)));
     assertFalse(feeds.tree().has("description"));
     assertFalse(feeds.tree().get("items").get(0).has("image"));
+    assertFalse(feeds.tree().get("items").get(0).has("tags"));
     assertEquals(null, feeds.wire().getSubtitle());
     assertEquals("", feeds.items().get(0).html());
   }

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
+import com.rometools.rome.feed.atom.Category;
 import com.rometools.rome.feed.atom.Entry;
 import com.rometools.rome.feed.atom.Feed;
 import com.rometools.rome.io.WireFeedInput;
@@ -39,7 +40,13 @@ public final class ReadFeeds {
 
   /** An item as a reader of feeds has it. */
   public record Read(
-      String id, String url, String title, Instant published, Instant updated, String html) {}
+      String id,
+      String url,
+      String title,
+      Instant published,
+      Instant updated,
+      String html,
+      List<String> tags) {}
 
   private final byte[] atom;
   private final byte[] json;
@@ -136,9 +143,16 @@ public final class ReadFeeds {
               item.get("title").asText(),
               Instant.parse(item.get("date_published").asText()),
               Instant.parse(item.get("date_modified").asText()),
-              item.get("content_html").asText()));
+              item.get("content_html").asText(),
+              tags(item)));
     }
     return items;
+  }
+
+  private static List<String> tags(JsonNode item) {
+    List<String> tags = new ArrayList<>();
+    item.path("tags").forEach(tag -> tags.add(tag.asText()));
+    return tags;
   }
 
   private List<Read> atomItems() {
@@ -152,7 +166,8 @@ public final class ReadFeeds {
               entry.getTitle(),
               entry.getPublished().toInstant(),
               entry.getUpdated().toInstant(),
-              entry.getContents().get(0).getValue()));
+              entry.getContents().get(0).getValue(),
+              entry.getCategories().stream().map(Category::getLabel).toList()));
     }
     return items;
   }

@@ -15,7 +15,7 @@ final class WebAddress {
       Pattern.compile(
           "(?i)(https?)://([^\\s/?#@:\\[\\]]+|\\[[0-9a-f:.]+])" + "(:[0-9]{1,5})?(/[^?#]*)?");
 
-  private static final Pattern PAGE = Pattern.compile("(?i)(.*/)[^/]+\\.(html?|php|xml)");
+  private static final Pattern PAGE = Pattern.compile("(?i)(.*/)[^/]*\\.(html?|php|xml)");
 
   private static final int LAST_PORT = 65_535;
 

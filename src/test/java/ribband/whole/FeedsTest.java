@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.rometools.rome.feed.atom.Category;
 import com.rometools.rome.feed.atom.Feed;
 import com.rometools.rome.feed.atom.Link;
 import java.io.IOException;
@@ -15,7 +16,9 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
@@ -55,7 +58,8 @@ class FeedsTest {
         .with(
             "2026-01-30-stem.md",
             "---\ntitle: Stem & <keel>\nphase: planking\nhours: 2:45\ncost: 12.50\n"
-                + "lesson: Less \"glue\".\n---\nOn. See [the keel](2026-02-01.md#so) ]]>\n")
+                + "lesson: Less \"glue\".\ntodo: [{id: oil, what: Oil & <wax>, hours: 1}]\n"
+                + "---\nOn. See [the keel](2026-02-01.md#so) ]]>\n")
         .with("2026-01-31.md", "---\nphase: planking\nhours: 1\nprivate: true\n---\nHidden.\n")
         .with(
             "2026-02-01.md", "---\nphotos: keel.png\nphase: planking\n---\n## So\n\nKeel laid.\n");
@@ -132,9 +136,73 @@ class FeedsTest {
     for (String part : List.of("h2", "h3", "table", "blockquote", "pre", "ol")) {
       assertEquals(page.select(".prose " + part).eachText(), html.select(part).eachText(), part);
     }
-    assertEquals(List.of("☑ dry fit", "☐ wipe the squeeze-out"), html.select("ul li").eachText());
+    assertTrue(
+        html.select("ul").eachText().contains("☑ dry fit ☐ wipe the squeeze-out"),
+        html.select("ul").eachText()::toString);
+    assertEquals(
+        page.select(".shares dt, .shares dd").eachText(),
+        html.selectFirst("ul").select("li").stream()
+            .flatMap(line -> Stream.of(line.text().split(": ", 2)))
+            .toList());
+    assertEquals(
+        List.of("Made", "Glued", "Coated", "Used", "Left on the shelf", "Bought", "For later"),
+        page.select(".note h2").eachText());
+    assertEquals(
+        page.select(".note").eachText(),
+        html.select("p:has(strong) + ul").stream()
+            .skip(1)
+            .map(list -> list.previousElementSibling().text() + " " + list.text())
+            .toList());
+    assertEquals(List.of("Planking", "Fairing"), item.tags());
     assertEquals(BOAT + "entries/2026-03-14-garboards.html", item.url());
     assertEquals(Instant.parse("2026-03-14T17:00:00Z"), item.published());
+  }
+
+  @Test
+  void hiddenMoneyIsInNoPartOfAnEntry() throws IOException {
+    FullJournal.write(folder);
+    journal(FullJournal.PROJECT.replace("show money: true", "show money: false"));
+    ReadFeeds feeds = publish();
+    Document html = Jsoup.parseBodyFragment(feeds.titled("Garboards on, both & <sides>").html());
+    assertEquals("4 hours", html.selectFirst("p").text());
+    assertEquals(
+        List.of("Planking: 3:20", "Fairing: 0:40"), html.selectFirst("ul").select("li").eachText());
+    assertEquals(
+        List.of(
+            "2 times 1 qt of epoxy, from the chandlery; arrived 22 March 2026", "sanding discs"),
+        html.select("p:contains(Bought) + ul li").eachText());
+    assertEquals("The wrong planks went back.", Jsoup.parse(feeds.titled("Refund").html()).text());
+  }
+
+  @Test
+  void aPhaseIsNamedByEachOfItsEntriesAndNoOther() throws IOException {
+    journal(PROJECT + "phases: [{id: planking, title: Planks & <rivets>}, {id: rig}]\n")
+        .with("2026-01-10.md", "---\ntitle: Both\nhours: {rig: 1, planking: 2}\n---\n")
+        .with("2026-01-11.md", "---\ntitle: Looking\nphase: rig\n---\n")
+        .with("2026-01-12.md", "---\ntitle: Some\nhours: 1\n---\n")
+        .with("2026-02-01.md", "---\ntitle: None\n---\n");
+    ReadFeeds feeds = publish();
+    assertEquals(
+        List.of(
+            List.of(), List.of(), List.of(), List.of("Rig"), List.of("Planks & <rivets>", "Rig")),
+        feeds.items().stream().map(Read::tags).toList());
+    assertEquals(
+        List.of("planking", "rig"),
+        feeds.wire().getEntries().get(4).getCategories().stream().map(Category::getTerm).toList());
+    Document some = Jsoup.parse(feeds.titled("Some").html());
+    assertEquals(List.of("Unsorted: 1"), some.select("li").eachText());
+  }
+
+  @Test
+  void anItemTellsOfNoPrivateEntry() throws IOException {
+    journal(PROJECT)
+        .with("2026-01-10.md", night("private: true\ntodo: [{id: gift, what: A gift}]\n"))
+        .with(
+            "2026-01-11.md",
+            night("title: On\ndone: [gift]\ntodo: [{id: oil, what: Oil it, after: [gift]}]\n"));
+    String html = publish().titled("On").html();
+    assertFalse(html.toLowerCase(Locale.ROOT).contains("gift"), html);
+    assertEquals("Oil it", Jsoup.parse(html).select("p:contains(For later) + ul").text());
   }
 
   @Test

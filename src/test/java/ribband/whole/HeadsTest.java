@@ -127,6 +127,31 @@ class HeadsTest {
   }
 
   @Test
+  void aPictureMarkedAsACoverStandsForItsPhase() throws IOException {
+    String night = "---\nphase: rig\nhours: 1\nphotos: [{file: %s, cover: %s}]\n---\n";
+    new InMemory(folder)
+        .with("project.yaml", "name: Teal\nsite: {address: 'https://example.org/wigeon/'}\n")
+        .with("2026-01-10.md", night.formatted("a.png", true))
+        .with("2026-01-11.md", night.formatted("b.png", false));
+    FullJournal.picture(folder.resolve("a.png"), 40, 30);
+    FullJournal.picture(folder.resolve("b.png"), 60, 30);
+    assertTrue(image(new Builder(folder).publish(), "phases/rig.html").endsWith("-40.jpg"));
+  }
+
+  @Test
+  void theFootOfEveryPageLeadsToTheFeeds() throws IOException {
+    Published site = at(ADDRESS);
+    for (String page : site.pages()) {
+      String root = page.contains("/") ? "../" : "";
+      assertEquals("Follow: Atom, JSON Feed", site.page(page).select(".foot p:has(a)").text());
+      assertEquals(
+          List.of(root + "feed.xml", root + "feed.json"),
+          site.page(page).select(".foot a").eachAttr("href"),
+          page);
+    }
+  }
+
+  @Test
   void everyPageHasTheWholeAddressItStandsAt() throws IOException {
     Published site = at(ADDRESS);
     for (String page : site.pages()) {
@@ -160,6 +185,7 @@ class HeadsTest {
     Published site = at("none");
     for (String page : site.pages()) {
       assertEquals(List.of(), told(site.page(page)), page);
+      assertEquals(List.of(), site.page(page).select(".foot a").eachText(), page);
     }
   }
 

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -159,6 +160,61 @@ class HostingDocumentTest {
     assertEquals(
         List.of("rwxr-xr-x", "rw-r--r--"),
         List.of(mode("far/boat/pictures"), mode("far/boat/months.csv").replace('x', '-')));
+  }
+
+  @Test
+  void scpSendsFirstWhatPagesNeedWhateverOfItThereIs() throws IOException, InterruptedException {
+    needs("scp");
+    String first = commands("scp").get(0);
+    String project = Files.readString(boat.resolve("project.yaml"), StandardCharsets.UTF_8);
+    String address = "site: {address: 'https://example.org/'}\n";
+
+    assertEquals(List.of("assets", "pictures"), sentBy(first));
+
+    new InMemory(boat).with("project.yaml", project + address);
+    assertEquals(List.of("assets", "cards", "pictures"), sentBy(first));
+
+    Files.delete(boat.resolve("2026/2026-03-14-garboards/plank.jpg"));
+    Files.delete(boat.resolve("2026/2026-03-15-bär/moulds.jpg"));
+    assertEquals(List.of("assets", "cards"), sentBy(first));
+
+    new InMemory(boat).with("project.yaml", project);
+    assertEquals(List.of("assets"), sentBy(first));
+  }
+
+  /** What of a site published anew a command sends to an empty folder. */
+  private List<String> sentBy(String command) throws IOException, InterruptedException {
+    new Builder(boat).publish();
+    run("rm -r far/boat && mkdir far/boat");
+    runAll(List.of(command));
+    return topOf(folder.resolve("far/boat"));
+  }
+
+  private static List<String> topOf(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  @Test
+  void theTableNamesAllThatIsInTheFolder() throws IOException {
+    new InMemory(boat)
+        .with(
+            "project.yaml",
+            "name: Teal\ncurrency: USD\nsite: {address: 'https://example.org/'}\n"
+                + "phases: [{id: planking}]\n");
+    new Builder(boat).publish();
+    String text = Files.readString(Path.of("docs/hosting.md"), StandardCharsets.UTF_8);
+    String table = text.substring(text.indexOf("| in the folder"), text.indexOf("Receipts, "));
+    for (String name : topOf(boat.resolve("site"))) {
+      String named = Files.isDirectory(boat.resolve("site").resolve(name)) ? name + "/" : name;
+      boolean told = named.endsWith(".html") || table.contains("`" + named + "`");
+      assertTrue(told, named);
+    }
+    long scripts =
+        topOf(boat.resolve("site/assets")).stream().filter(name -> name.endsWith(".js")).count();
+    assertEquals(4, scripts);
+    assertTrue(table.contains("the four scripts"));
   }
 
   private String mode(String path) throws IOException {

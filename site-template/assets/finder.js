@@ -1,5 +1,6 @@
 // The index of the site: a sheet laid over the page, in which entries are found by their words. Until a reader opens it
-// nothing of it is asked for but this file.
+// nothing of it is asked for but this file. It is open where the page's place in the browser's history says so, with what
+// is asked of it: "back" closes it, and whoever comes back from an entry finds it as it was.
 (() => {
   'use strict';
 
@@ -46,8 +47,14 @@
     });
   }
 
-  function choices(select, all, names) {
-    select.replaceChildren(make('option', { value: '' }, all), ...names.map(([value, name]) => make('option', { value }, name)));
+  function choices(select, names) {
+    select.replaceChildren(make('option', { value: '' }, 'All'), ...Array.from(names, (name) => make('option', { value: name }, name)));
+  }
+
+  function choose(select, name) {
+    select.value = name;
+    // What there is no more is not asked for.
+    if (select.selectedIndex < 0) select.value = '';
   }
 
   let find;
@@ -56,10 +63,10 @@
   function read() {
     reading ??= Promise.all(['search.js', 'assets/minisearch.js', 'assets/searcher.js'].map(load)).then(async () => {
       const data = globalThis.ribbandSearch;
-      choices(phases, 'All', data.phases.map((name, number) => [number, name]));
-      choices(years, 'All', [...new Set(data.entries.map(({ day }) => day.split(' ').pop()))].map((year) => [year, year]));
+      choices(phases, data.phases);
+      choices(years, new Set(data.entries.map(({ day }) => day.split(' ').pop())));
       find = await globalThis.ribbandSearcher.open(data);
-      answer();
+      if (place()) resume();
     }).catch(() => {
       reading = undefined;
       said.textContent = 'The index cannot be read. Close it and open it again.';
@@ -106,31 +113,94 @@
 
   function answer() {
     if (!find) return;
-    const phase = phases.value === '' ? undefined : Number(phases.value);
-    const result = find(field.value, phase, years.value || undefined);
+    const phase = globalThis.ribbandSearch.phases.indexOf(phases.value);
+    const result = find(field.value, phase < 0 ? undefined : phase, years.value || undefined);
     rest = [...result.found];
     found.replaceChildren();
     showMore();
     sheet.querySelector('.answer').scrollTop = 0;
     said.textContent = sentence(result);
+    // Last, as a browser may refuse it to who types very fast.
+    keep();
   }
 
-  opener.addEventListener('click', () => {
-    // Not every browser gives a button the focus when it is clicked; who has it now gets it back in the end.
-    opener.focus();
-    sheet.showModal();
+  const place = () => history.state?.index;
+
+  /** @param opened number of the entry that is opened from the list, or none */
+  const asked = (opened) => ({ index: { words: field.value, phase: phases.value, year: years.value, opened } });
+
+  const keep = (opened) => history.replaceState(asked(opened), '');
+
+  /** What was asked for here, answered again; the entry that was opened has the focus. */
+  function resume() {
+    const { phase, year, opened } = place();
+    choose(phases, phase);
+    choose(years, year);
+    answer();
+    if (opened === undefined) return;
+    while (rest.length > 0 && opened >= found.children.length) showMore();
+    found.children[opened]?.querySelector('a').focus();
+  }
+
+  /** Opens or closes as the history says. */
+  function follow() {
+    if (!place()) {
+      sheet.close();
+      return;
+    }
+    if (!sheet.open) {
+      // Who has the focus now gets it back in the end.
+      opener.focus({ preventScroll: true });
+      sheet.showModal();
+    }
+    field.value = place().words;
     field.focus();
-    if (!find) {
+    if (find) {
+      resume();
+    } else {
       said.textContent = 'Reading the index …';
       read();
     }
-  });
+  }
+
+  function open() {
+    if (sheet.open) return;
+    // The index or a picture was closed a moment ago, and the browser has not yet gone back.
+    if (history.state) {
+      addEventListener('popstate', open, { once: true });
+    } else {
+      history.pushState(asked(), '');
+      follow();
+    }
+  }
+
+  function closed() {
+    // Unless it was opened again meanwhile.
+    if (place() && !sheet.open) history.back();
+  }
+
+  function leave(event) {
+    const link = event.target.closest('a');
+    if (link?.href === location.href.split('#')[0]) {
+      // The reader is there: to load the page anew would leave a second one to go back through.
+      event.preventDefault();
+      sheet.close();
+    } else if (link) {
+      keep([...found.children].indexOf(link.parentElement));
+    }
+  }
+
+  opener.addEventListener('click', open);
   closer.addEventListener('click', () => sheet.close());
+  sheet.addEventListener('close', closed);
+  found.addEventListener('click', leave);
   [field, phases, years].forEach((control) => control.addEventListener('input', answer));
   more.addEventListener('click', () => showMore()[0].querySelector('a').focus());
+  addEventListener('popstate', follow);
 
-  choices(phases, 'All', []);
-  choices(years, 'All', []);
+  choices(phases, []);
+  choices(years, []);
   document.body.append(sheet);
   tab.hidden = false;
+  follow();
 })();

@@ -151,8 +151,8 @@
     const plain = event.button === 0 && !(event.ctrlKey || event.metaKey || event.shiftKey || event.altKey);
     if (!plain || event.defaultPrevented || !isPicture(link)) return;
     event.preventDefault();
-    // Closed a moment ago, and not yet gone back.
-    if (place() !== undefined) addEventListener('popstate', () => open(link), { once: true });
+    // It, or the index, was closed a moment ago, and the browser has not yet gone back.
+    if (history.state) addEventListener('popstate', () => open(link), { once: true });
     else open(link);
   });
 

@@ -26,6 +26,10 @@ class FinderInBrowserTest {
   private static final String HOSTILE = "<img src=x onerror=alert(1)></script>{{ 1 }}";
   private static final String TITLES =
       "[...document.querySelectorAll('.found a')].map((a) => a.textContent).join('|')";
+  private static final String CLICK = "document.querySelector('.findertab button').click()";
+  private static final String ASKED =
+      "[...document.querySelectorAll('.finder input, .finder select')]"
+          + ".map((control) => control.value).filter((value) => value).join(' ')";
   private static final String FOCUS = "document.activeElement.textContent";
 
   /** Where a page is opened from. */
@@ -109,9 +113,15 @@ class FinderInBrowserTest {
   /** The same with the index open and read. */
   private static String index(From from) throws IOException {
     String tab = page(from, "months/2026-03.html");
-    tabs.tell(tab, "document.querySelector('.findertab button').click()");
+    tabs.tell(tab, CLICK);
     tabs.see(tab, "the newest first.");
     return tab;
+  }
+
+  /** What was there before is gone at once, so that what is seen then is new. */
+  private static void reload(String tab) throws IOException {
+    tabs.tell(tab, "document.body.replaceChildren(); setTimeout(() => location.reload())");
+    tabs.see(tab, "Find");
   }
 
   private static String found(String tab, String words) throws IOException {
@@ -149,7 +159,7 @@ class FinderInBrowserTest {
     assertEquals(
         "undefined undefined", tabs.tell(tab, "typeof ribbandSearch + ' ' + typeof MiniSearch"));
 
-    tabs.tell(tab, "document.querySelector('.findertab button').click()");
+    tabs.tell(tab, CLICK);
     tabs.see(tab, "the newest first.");
     assertEquals(
         "viewer.js finder.js search.js minisearch.js searcher.js", tabs.tell(tab, scripts));
@@ -195,6 +205,114 @@ class FinderInBrowserTest {
     tabs.tell(tab, "document.querySelector('.closer').click()");
     assertEquals(
         "false Find", tabs.tell(tab, "document.querySelector('.finder').open + ' ' + " + FOCUS));
+  }
+
+  /** The tab has been on another page before, and goes back there. */
+  @ParameterizedTest
+  @EnumSource
+  void backClosesForwardOpensAndNoDeadEntryStays(From from) throws IOException {
+    String tab = page(from, "entries/2025-06-02-scarf.html");
+    tabs.see(tab, "Square, and square again.");
+    String other = address(from, "months/2026-03.html").toString();
+    tabs.tell(tab, "setTimeout(() => { location = '" + other + "'; })");
+    tabs.miss(tab, "Square, and square again.");
+    tabs.tell(tab, CLICK);
+    tabs.see(tab, "the newest first.");
+    tabs.type(tab, "scarf");
+    choose(tab, "year", "2025");
+
+    tabs.tell(tab, "history.back()");
+    tabs.miss(tab, "Index of entries");
+    assertEquals("Find", tabs.tell(tab, FOCUS));
+    tabs.tell(tab, "history.forward()");
+    tabs.see(tab, "2 entries");
+    assertEquals("scarf 2025", tabs.tell(tab, ASKED));
+    // Opened again before the browser has gone back.
+    tabs.tell(tab, "document.querySelector('.closer').click(); " + CLICK);
+    tabs.see(tab, "2 entries");
+    tabs.press(tab, "Escape");
+    tabs.press(tab, "Escape");
+    tabs.miss(tab, "Index of entries");
+    tabs.tell(tab, "history.back()");
+    tabs.see(tab, "Square, and square again.");
+    tabs.staysHome();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void whoComesBackFromAnEntryFindsTheIndexAsItWas(From from) throws IOException {
+    String tab = index(from);
+    found(tab, "sanding");
+    choose(tab, "phase", "Fairing");
+    choose(tab, "year", "2024");
+    tabs.tell(tab, "document.querySelector('.more').click()");
+    String title =
+        tabs.tell(tab, "document.querySelector('.found li:nth-child(22) a').textContent");
+    tabs.tell(tab, "document.querySelector('.found li:nth-child(22) a').focus()");
+    tabs.press(tab, "Enter");
+    tabs.see(tab, "Grit eighty.");
+
+    tabs.tell(tab, "history.back()");
+
+    tabs.see(tab, "24 entries, the best match first.");
+    assertEquals("sanding Fairing 2024", tabs.tell(tab, ASKED));
+    assertEquals(title, tabs.tell(tab, FOCUS));
+    reload(tab);
+    tabs.see(tab, "24 entries, the best match first.");
+    assertEquals("sanding Fairing 2024", tabs.tell(tab, ASKED));
+    tabs.press(tab, "Escape");
+    tabs.miss(tab, "Index of entries");
+    assertEquals("Find null", tabs.tell(tab, FOCUS + " + ' ' + history.state"));
+    // What was asked for when the site had more phases and years.
+    tabs.tell(
+        tab,
+        "history.pushState({index: {words: 'scarf', phase: 'Rudder', year: '1999', opened: 9}}, '')");
+    reload(tab);
+    tabs.see(tab, "2 entries");
+    assertEquals("scarf", tabs.tell(tab, ASKED));
+    tabs.staysHome();
+  }
+
+  @Test
+  void whoseEntryIsOpenAlreadyStaysThere() throws IOException {
+    String tab = page(From.HOST, "entries/2025-06-02-scarf.html");
+    tabs.tell(tab, CLICK);
+    tabs.see(tab, "the newest first.");
+    found(tab, "scarf jig");
+
+    tabs.tell(tab, "document.querySelector('.found a').click()");
+
+    tabs.miss(tab, "Index of entries");
+    assertEquals("0 null", tabs.tell(tab, "navigation.currentEntry.index + ' ' + history.state"));
+  }
+
+  @Test
+  void theIndexAndTheViewerLeaveEachOtherAlone() throws IOException {
+    String tab = page(From.DISK, "entries/2026-03-14-garboards.html");
+    String viewer = "document.querySelector('#main a:has(> img)').click()";
+    tabs.tell(tab, viewer);
+    tabs.see(tab, "What it shows");
+    reload(tab);
+    tabs.see(tab, "What it shows");
+    tabs.miss(tab, "Index of entries");
+    tabs.tell(tab, "history.back()");
+    tabs.miss(tab, "What it shows");
+    tabs.tell(tab, CLICK);
+    tabs.see(tab, "the newest first.");
+    reload(tab);
+    tabs.see(tab, "the newest first.");
+    tabs.miss(tab, "What it shows");
+    // A picture asked for before the browser has gone back, and then the index.
+    tabs.tell(tab, "document.querySelector('.closer').click(); " + viewer);
+    tabs.see(tab, "What it shows");
+    tabs.miss(tab, "Index of entries");
+    tabs.tell(tab, "document.querySelector('.viewer').close(); " + CLICK);
+    tabs.see(tab, "the newest first.");
+    tabs.miss(tab, "What it shows");
+    tabs.tell(tab, "history.back()");
+    tabs.miss(tab, "Index of entries");
+    assertEquals("null", tabs.tell(tab, "history.state"));
+    tabs.staysHome();
   }
 
   @Test
@@ -285,15 +403,14 @@ class FinderInBrowserTest {
     Path data = site.resolve("search.js");
     Path away = Files.move(data, folder.resolve("search.js"));
     String tab = page(From.DISK, "index.html");
-    String click = "document.querySelector('.findertab button').click()";
     try {
-      tabs.tell(tab, click);
+      tabs.tell(tab, CLICK);
       tabs.see(tab, "The index cannot be read.");
     } finally {
       Files.move(away, data);
     }
     tabs.press(tab, "Escape");
-    tabs.tell(tab, click);
+    tabs.tell(tab, CLICK);
     tabs.see(tab, "the newest first.");
     tabs.forget();
   }
@@ -312,7 +429,7 @@ class FinderInBrowserTest {
   void theIndexIsForEverybody(String theme, int width) throws IOException {
     String tab = "tab " + ++opened;
     tabs.open(tab, address(From.DISK, "index.html"), width, theme);
-    tabs.tell(tab, "document.querySelector('.findertab button').click()");
+    tabs.tell(tab, CLICK);
     tabs.see(tab, "the newest first.");
     tabs.check(tab);
     assertTrue(found(tab, "s").contains("Sanding"), tabs.tell(tab, TITLES));

@@ -3,7 +3,7 @@
 globalThis.ribbandSearcher = (() => {
   'use strict';
 
-  const WEIGHTS = { title: 8, phases: 3, materials: 3, lessons: 3, captions: 2, texts: 1 };
+  const WEIGHTS = { title: 8, phases: 3, materials: 3, lessons: 3, captions: 2, texts: 1, days: 1 };
   // These come as words that are folded already.
   const PACKED = ['lessons', 'captions', 'texts'];
 
@@ -55,12 +55,18 @@ globalThis.ribbandSearcher = (() => {
       lessons: [],
       captions: [],
       texts: [],
+      days: entry.day,
     }));
     const words = data.words.split(' ');
     for (const field of PACKED) {
       data[field].split(' ').forEach((gaps, i) => unpack(gaps, (id) => all[id][field].push(words[i])));
     }
     return all;
+  }
+
+  /** Whether one of the words is the month's name or the beginning of it. */
+  function tells(words, month) {
+    return words.some((word) => word.length > 2 && month.startsWith(word));
   }
 
   /** A function that finds; comes when all is read. */
@@ -70,8 +76,9 @@ globalThis.ribbandSearcher = (() => {
       stringifyField: (value, field) => (PACKED.includes(field) ? value.join(' ') : String(value)),
       tokenize: (text, field) => (PACKED.includes(field) ? text.split(' ') : wordsOf(text)),
       processTerm: (word) => word || null,
-      searchOptions: { boost: WEIGHTS, prefix: true },
+      searchOptions: { boost: WEIGHTS },
     });
+    const days = data.entries.map(({ day }) => wordsOf(day));
     await engine.addAllAsync(documents(data), { chunkSize: 200 });
 
     /**
@@ -83,14 +90,29 @@ globalThis.ribbandSearcher = (() => {
     return function find(text, phase, year) {
       const fits = ({ id }) => (phase === undefined || data.entries[id].phases.includes(phase))
         && (year === undefined || data.entries[id].day.endsWith(` ${year}`));
-      if (wordsOf(text).length === 0) {
+      const words = wordsOf(text);
+      if (words.length === 0) {
         return { how: 'listed', found: data.entries.filter((_, id) => fits({ id })).map((entry) => ({ entry })) };
       }
+      // Words without a month or a year are looked for in no date: most numbers are no day.
+      const dated = days.some(([, month, year]) => words.includes(year) || tells(words, month));
+      // Who says a day and its month means that day, unless a title says the same.
+      const meant = ({ id }) => {
+        const title = wordsOf(data.entries[id].title);
+        if (words.every((word) => title.includes(word))) return 2;
+        return words.includes(days[id][0]) && tells(words, days[id][1]) ? 1 : 0;
+      };
       const ways = { all: { combineWith: 'AND' }, some: { combineWith: 'OR' }, near: { combineWith: 'AND', fuzzy: 0.25 } };
+      const looked = {
+        fields: Object.keys(WEIGHTS).filter((field) => dated || field !== 'days'),
+        // 2 is no beginning of 20 May 2024.
+        prefix: (word) => !dated || !/^\d{1,2}$/.test(word),
+        filter: fits,
+      };
       for (const [how, way] of Object.entries(ways)) {
-        const hits = engine.search(text, { ...way, filter: fits });
+        const hits = engine.search(text, { ...looked, ...way });
         // Of two that fit alike the newer stands first.
-        hits.sort((a, b) => b.score - a.score || a.id - b.id);
+        hits.sort((a, b) => (dated ? meant(b) - meant(a) : 0) || b.score - a.score || a.id - b.id);
         if (hits.length > 0) return { how, found: hits.map((hit) => ({ entry: data.entries[hit.id], where: place(hit) })) };
       }
       return { how: 'all', found: [] };

@@ -7,6 +7,10 @@
   const AT_ONCE = 20;
   // Told of what its title and phases do not show.
   const PLACES = { materials: 'in its materials', lessons: 'in a lesson', captions: 'in a caption', texts: 'in its text' };
+  const TOLD = {
+    listed: { none: 'No entries.', order: 'the newest first' },
+    all: { none: 'No entry has that.', order: 'the best match first' },
+  };
   const tab = document.querySelector('.findertab');
   if (!tab || typeof HTMLDialogElement === 'undefined') return;
   const opener = tab.querySelector('button');
@@ -23,11 +27,12 @@
     return make('label', { class: `asked-${words.toLowerCase()}` }, make('span', { class: 'label' }, words), control);
   }
 
-  const field = make('input', { type: 'text', role: 'searchbox', autocomplete: 'off', spellcheck: 'false', enterkeyhint: 'search' });
+  const field = make('input', { type: 'text', role: 'searchbox', 'aria-describedby': 'finder-keys', autocomplete: 'off', spellcheck: 'false', enterkeyhint: 'go' });
   const phases = make('select', {});
   const years = make('select', {});
   const said = make('p', { class: 'saying', role: 'status' });
-  const found = make('ol', { class: 'found' });
+  const keys = make('p', { class: 'keys', id: 'finder-keys' }, 'Enter opens the first, the arrow keys go through them.');
+  const found = make('ol', { class: 'found', role: 'list' });
   const more = make('button', { type: 'button', class: 'more', hidden: '' });
   const closer = make('button', { type: 'button', class: 'closer' }, 'Close');
   const sheet = make(
@@ -35,7 +40,7 @@
     { class: 'finder', 'aria-labelledby': 'finder-name', closedby: 'any' },
     make('div', { class: 'top' }, make('h2', { id: 'finder-name' }, 'Index of entries'), closer),
     make('div', { class: 'asked', role: 'search' }, labelled('Words', field), labelled('Phase', phases), labelled('Year', years)),
-    make('div', { class: 'answer' }, said, found, more),
+    make('div', { class: 'answer' }, make('div', { class: 'heard' }, said, keys), found, more),
   );
 
   function load(path) {
@@ -73,20 +78,15 @@
     });
   }
 
-  function counted(number) {
-    return number === 1 ? '1 entry' : `${String(number).replace(/\B(?=(\d{3})+$)/g, ',')} entries`;
-  }
-
   function sentence({ how, found: { length } }) {
-    if (length === 0) return 'Nothing is written of that.';
-    const count = counted(length);
-    return {
-      one: `${count}.`,
-      listed: `${count}, the newest first.`,
-      all: `${count}, the best match first.`,
-      some: `No entry has all of these words; ${count} with some of them.`,
-      near: `Nothing is written like that; ${count} with words near it.`,
-    }[length === 1 && (how === 'listed' || how === 'all') ? 'one' : how];
+    const { none, order } = TOLD[how] ?? {};
+    if (length === 0) return none;
+    const count = String(length).replace(/\B(?=(\d{3})+$)/g, ',');
+    if (order) return length === 1 ? '1 entry.' : `${count} entries, ${order}.`;
+    const have = length === 1 ? '1 has' : `${count} have`;
+    if (how === 'some') return `No entry has all of these words; ${have} some of them.`;
+    const alone = !/\s/.test(field.value.trim());
+    return alone ? `No entry has that word; ${have} one like it.` : `No entry has these words; ${have} words like them.`;
   }
 
   function row({ entry, where }) {
@@ -190,7 +190,21 @@
     }
   }
 
+  /** Up and down go through the field, the entries and what shows more of them; Enter in the field opens the first. */
+  function go(event) {
+    if (event.isComposing || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
+    const stops = [field, ...found.querySelectorAll('a'), ...more.hidden ? [] : [more]];
+    const at = stops.indexOf(event.target);
+    if (at < 0) return;
+    if (event.key === 'Enter' && at === 0 && !event.repeat) found.querySelector('a')?.click();
+    const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    if (!step) return;
+    event.preventDefault();
+    stops[at + step]?.focus();
+  }
+
   opener.addEventListener('click', open);
+  sheet.addEventListener('keydown', go);
   closer.addEventListener('click', () => sheet.close());
   sheet.addEventListener('close', closed);
   found.addEventListener('click', leave);

@@ -32,6 +32,18 @@ class FinderInBrowserTest {
           + ".map((control) => control.value).filter((value) => value).join(' ')";
   private static final String FOCUS = "document.activeElement.textContent";
 
+  private static final String SEEK =
+      """
+      ribbandSearcher.open({
+        entries: [
+          { title: 'Clamps', day: '3 March 2026', phases: [], materials: [0] },
+          { title: 'The 14 battens of March', day: '1 June 2026', phases: [], materials: [] },
+          { title: 'Winds of March', day: '14 April 2026', phases: [], materials: [] },
+          { title: 'Keel', day: '14 March 2025', phases: [], materials: [] },
+        ],
+        phases: [], materials: ['14 clamps'], words: '', lessons: '', captions: '', texts: '',
+      }).then((find) =>""";
+
   /** Where a page is opened from. */
   enum From {
     DISK,
@@ -176,7 +188,6 @@ class FinderInBrowserTest {
     tabs.press(tab, "Enter");
     tabs.see(tab, "the newest first.");
     tabs.type(tab, "twist stem");
-    tabs.press(tab, "Enter");
     assertEquals("Garboards on, both & <sides>", tabs.tell(tab, TITLES));
     tabs.press(tab, "Tab");
     tabs.press(tab, "Tab");
@@ -188,6 +199,69 @@ class FinderInBrowserTest {
         address(from, "entries/2026-03-14-garboards.html").getPath(),
         tabs.tell(tab, "location.pathname"));
     tabs.staysHome();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void enterOpensTheFirst(From from) throws IOException {
+    String tab = page(from, "entries/2026-03-14-garboards.html");
+    tabs.tell(tab, CLICK);
+    tabs.see(tab, "the newest first.");
+    tabs.type(tab, "xylophone");
+    tabs.press(tab, "Enter");
+    assertEquals("searchbox", tabs.tell(tab, "document.activeElement.getAttribute('role')"));
+    found(tab, "");
+    tabs.type(tab, "scarf jig");
+
+    tabs.press(tab, "Enter");
+
+    tabs.see(tab, "Square, and square again.");
+    tabs.tell(tab, "history.back()");
+    tabs.see(tab, "2 entries, the best match first.");
+    tabs.staysHome();
+  }
+
+  @Test
+  void arrowsGoFromTheFieldThroughWhatIsFound() throws IOException {
+    String tab = index(From.DISK);
+    choose(tab, "year", "2024");
+    assertEquals(
+        "Enter opens the first, the arrow keys go through them.",
+        tabs.tell(
+            tab,
+            "document.getElementById(document.activeElement.getAttribute('aria-describedby'))"
+                + ".textContent"));
+    tabs.type(tab, "sanding");
+    String[] titles = tabs.tell(tab, TITLES).split("\\|");
+
+    tabs.press(tab, "ArrowUp");
+    assertEquals("", tabs.tell(tab, FOCUS));
+    tabs.press(tab, "ArrowDown");
+    assertEquals(titles[0], tabs.tell(tab, FOCUS));
+    tabs.press(tab, "ArrowDown");
+    assertEquals(titles[1], tabs.tell(tab, FOCUS));
+    tabs.press(tab, "Tab");
+    assertEquals(titles[2], tabs.tell(tab, FOCUS));
+    for (int i = 3; i <= 20; i++) {
+      tabs.press(tab, "ArrowDown");
+    }
+    assertEquals("Show 4 more", tabs.tell(tab, FOCUS));
+    tabs.press(tab, "ArrowDown");
+    assertEquals("Show 4 more", tabs.tell(tab, FOCUS));
+    tabs.press(tab, "Enter");
+    tabs.press(tab, "ArrowUp");
+    assertEquals(titles[19], tabs.tell(tab, FOCUS));
+    for (int i = 0; i < 20; i++) {
+      tabs.press(tab, "ArrowUp");
+    }
+    assertEquals("searchbox", tabs.tell(tab, "document.activeElement.getAttribute('role')"));
+    tabs.press(tab, "Home");
+    tabs.type(tab, "grit ");
+    assertEquals("grit sanding", tabs.tell(tab, "document.activeElement.value"));
+    // What a filter does with them is its own.
+    tabs.press(tab, "Tab");
+    tabs.press(tab, "ArrowDown");
+    assertEquals("SELECT", tabs.tell(tab, "document.activeElement.tagName"));
   }
 
   @Test
@@ -328,7 +402,7 @@ class FinderInBrowserTest {
     assertEquals("Sanding 17", found(tab, "grit 17"));
     assertEquals("1 entry.", said(tab));
     assertEquals("", found(tab, "zebra"));
-    assertEquals("Nothing is written of that.", said(tab));
+    assertEquals("No entry has that.", said(tab));
     assertEquals("", found(tab, "zebratext"));
   }
 
@@ -344,9 +418,37 @@ class FinderInBrowserTest {
             tab,
             "[...document.querySelectorAll('.found .phases')].map((p) => p.textContent).join('|')"));
     assertEquals("The scarf jig|Plâtre on the mould", found(tab, "jig platypus scarf"));
-    assertEquals("No entry has all of these words; 2 entries with some of them.", said(tab));
+    assertEquals("No entry has all of these words; 2 have some of them.", said(tab));
     assertEquals("The scarf jig|Plâtre on the mould", found(tab, "skarf"));
-    assertEquals("Nothing is written like that; 2 entries with words near it.", said(tab));
+    assertEquals("No entry has that word; 2 have one like it.", said(tab));
+    assertEquals("The scarf jig", found(tab, "sqare"));
+    assertEquals("No entry has that word; 1 has one like it.", said(tab));
+    assertEquals("The scarf jig", found(tab, "sqare agan"));
+    assertEquals("No entry has these words; 1 has words like them.", said(tab));
+    // One of them mistyped.
+    assertEquals("The scarf jig", found(tab, "square agan"));
+    assertEquals("No entry has all of these words; 1 has some of them.", said(tab));
+    assertEquals("", found(tab, "xylophone"));
+    assertEquals("No entry has that.", said(tab));
+  }
+
+  @Test
+  void aDayIsFoundAsItIsSaid() throws IOException {
+    String tab = index(From.HOST);
+
+    assertEquals("Garboards on, both & <sides>", found(tab, "14 March"));
+    assertEquals("Garboards on, both & <sides>", found(tab, "mar 2026"));
+    assertEquals("The 14 battens of March|Keel|Winds of March|Clamps", sought(tab, "14 March"));
+    assertEquals("Keel", sought(tab, "14 mar 2025"));
+    assertEquals("Winds of March|The 14 battens of March|Clamps", sought(tab, "March 2026"));
+    assertEquals("Clamps", sought(tab, "clamps 2026"));
+    assertEquals("The 14 battens of March|Clamps", sought(tab, "14"));
+    assertEquals("some", tabs.tell(tab, SEEK + " find('2 june').how)"));
+  }
+
+  private static String sought(String tab, String words) throws IOException {
+    return tabs.tell(
+        tab, SEEK + " find('" + words + "').found.map(({ entry }) => entry.title).join('|'))");
   }
 
   @Test
@@ -363,6 +465,7 @@ class FinderInBrowserTest {
     assertEquals(
         "The scarf jig|Plâtre on the mould", choose(tab, "phase", "Moulds and strongback"));
     assertEquals("", choose(tab, "year", "2024"));
+    assertEquals("No entries.", said(tab));
     choose(tab, "phase", "All");
     assertEquals("24 entries, the newest first.", said(tab));
     String rows = "document.querySelectorAll('.found li').length";

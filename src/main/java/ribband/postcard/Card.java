@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribband.album.Album;
 import ribband.album.Shot;
+import ribband.measure.Saying;
 import ribband.memory.Hash;
 import ribband.photo.Darkroom;
 import ribband.photo.PrintSize;
@@ -25,6 +26,7 @@ import ribband.recap.Recap;
  */
 public record Card(Face face, Optional<Shot> shot) {
   private static final int CONTENT_DIGITS = 16;
+  private static final char NO_BREAK = '\u00a0';
 
   public Card {
     Objects.requireNonNull(face);
@@ -48,24 +50,24 @@ public record Card(Face face, Optional<Shot> shot) {
             recap.hours(),
             recap.unit(),
             (recap.isWorked() ? recap.place() : "no work on the boat") + toDate(recap),
-            recap.isWorked() ? recap.nights() : "",
+            recap.isWorked() ? unbroken(recap.nights()) : "",
             recap.phases().stream()
                 .map(phase -> new Share(phase.title(), phase.hours(), phase.seconds()))
                 .toList(),
             money(recap.costs()),
-            "",
             pieces(recap));
     return new Card(
         face, BestPicture.of(album, recap.first(), recap.last()).map(BestPicture::shot));
   }
 
   private static String toDate(Recap recap) {
-    return ", " + recap.hoursToDate() + " " + recap.unitToDate() + " to date";
+    return ", " + unbroken(recap.hoursToDate() + " " + recap.unitToDate()) + " to date";
   }
 
   private static String money(Recap.Costs costs) {
     return Stream.of(costs.moved(), costs.toDate().isEmpty() ? "" : costs.toDate() + " to date")
         .filter(said -> !said.isEmpty())
+        .map(Card::unbroken)
         .collect(Collectors.joining(", "));
   }
 
@@ -75,8 +77,17 @@ public record Card(Face face, Optional<Shot> shot) {
         .filter(some -> some.count() > 0)
         // Of equals, min takes the first.
         .min(Comparator.comparingLong(Recap.PiecesMade::count).reversed())
-        .map(some -> some.done() + " of " + some.total() + " " + some.kind())
+        .map(some -> unbroken(done(some) + " ") + some.kind())
         .orElse("");
+  }
+
+  private static String done(Recap.PiecesMade some) {
+    return Saying.count(some.done()) + " of " + Saying.count(some.total());
+  }
+
+  /** A figure and its unit stand in one line. */
+  private static String unbroken(String words) {
+    return words.replace(' ', NO_BREAK);
   }
 
   /** A name by all that is shown, 16 hex digits: what has the same name looks the same. */

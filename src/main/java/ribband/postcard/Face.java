@@ -14,8 +14,8 @@ import java.util.Objects;
  * @param rank how the period ranks, in a sentence or half of one
  * @param nights {@code 9 nights}
  * @param shares hours by phase, most first
- * @param money {@code $412.60}; empty where money is hidden
- * @param toDate where the whole boat stands
+ * @param money {@code $412.60 went out, $2,411.00 to date}, broken at a space alone; empty where
+ *     money is hidden
  * @param pieces {@code 4 strakes}
  */
 public record Face(
@@ -28,7 +28,6 @@ public record Face(
     String nights,
     List<Share> shares,
     String money,
-    String toDate,
     String pieces) {
   public Face {
     required(boat, "boat");
@@ -39,7 +38,6 @@ public record Face(
     Objects.requireNonNull(rank);
     Objects.requireNonNull(nights);
     Objects.requireNonNull(money);
-    Objects.requireNonNull(toDate);
     Objects.requireNonNull(pieces);
     shares = List.copyOf(shares);
   }

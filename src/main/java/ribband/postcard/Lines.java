@@ -15,6 +15,9 @@ record Lines(List<String> lines, Hand hand, double size, double leading, Said sa
   private static final double BELOW = 0.24;
   private static final double BETWEEN = 0.03;
 
+  /** From the edge of a cell to ink, in units. */
+  private static final double MARGIN = 3;
+
   Lines {
     lines = List.copyOf(lines);
     Objects.requireNonNull(hand);
@@ -69,6 +72,20 @@ record Lines(List<String> lines, Hand hand, double size, double leading, Said sa
   /** From the top of the first line's ink to the foot of the last's, in units. */
   double inkHeight() {
     return reachAbove() + (lines.size() - 1) * leading * size + reachBelow();
+  }
+
+  /** Of the lowest cell that holds all ink, in units. */
+  double cellHeight() {
+    return inkHeight() + 2 * MARGIN;
+  }
+
+  /**
+   * The first baseline in a cell at least as high as {@link #cellHeight}: capitals, which are 0.7
+   * em high, stand in its middle, if all ink stays in it.
+   */
+  double middle(double top, double height) {
+    double ems = 0.35 - (lines.size() - 1) * leading / 2;
+    return Math.max(top + height / 2 + ems * size, top + MARGIN + reachAbove());
   }
 
   /** From the top to the first baseline, in units. */

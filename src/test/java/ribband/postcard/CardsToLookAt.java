@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import ribband.measure.Currency;
 
 /** Draws cards to be looked at, each as large as it is and as a phone shows it. No test. */
 final class CardsToLookAt {
@@ -64,136 +65,95 @@ final class CardsToLookAt {
 
   private static Map<String, Case> cases() {
     Map<String, Case> cases = new LinkedHashMap<>();
-    List<Share> three =
-        List.of(
-            new Share("Planking", "14½", 52_200),
-            new Share("Fairing", "8:20", 30_000),
-            new Share("Spars and rig", "3½", 12_600));
     cases.put(
         "usd-wide",
-        new Case(
-            new Face(
-                "Dunlin",
-                "A 15-foot glued-lapstrake skiff for oar and sail",
-                "March 2026",
-                "26½",
-                "hours",
-                "third of 9 months with work (June and May beat it)",
-                "9 nights",
-                three,
-                "$1,234,567.89",
-                "232:35 hours so far",
-                "4 strakes"),
-            Optional.of("2026-11-07-where-she-stands/painted.jpg")));
+        of(usual("March 2026", "third of 9 months with work", 412_60, "USD"), "painted.jpg"));
     cases.put(
-        "eur-tall",
-        new Case(
-            new Face(
-                "Dunlin",
-                "A 15-foot glued-lapstrake skiff for oar and sail",
-                "September 2026",
-                "31:40",
-                "hours",
-                "the best month so far",
-                "12 nights",
-                three,
-                "€412.60",
-                "198¼ hours and €2,411.00 so far",
-                "2 knees"),
-            Optional.of("2026-09-03-knee-again/knee.jpg")));
+        "eur-tall", of(usual("May 2026", "the best month so far", 41_260, "EUR"), "knee.jpg"));
     cases.put(
         "jpy-none",
-        new Case(
-            new Face(
-                "Dunlin",
-                "A 15-foot glued-lapstrake skiff for oar and sail",
-                "May 2026",
-                "18¾",
-                "hours",
-                "9th of 9 months with work (October, June, September, August and four more beat it)",
-                "7 nights",
-                three,
-                "¥48,200",
-                "142¾ hours so far",
-                ""),
-            Optional.empty()));
+        of(usual("May 2026", "second of 9 months with work, level with June", 48_200, "JPY"), ""));
     cases.put(
-        "kwd-panorama",
-        new Case(
-            new Face(
-                "Wandering Albatross of the Northern Shore",
-                "A 15-foot glued-lapstrake skiff for oar and sail, built in a one-car garage",
-                "2026",
-                "1,234¾",
-                "hours",
-                "second of 3 years",
-                "211 nights",
-                List.of(
-                    new Share("Planking", "614½", 2_212_200),
-                    new Share("Fairing, filling and sanding of the inside", "208:20", 750_000),
-                    new Share("Spars", "103½", 372_600),
-                    new Share("Paint", "80", 288_000),
-                    new Share("Sails", "70", 252_000),
-                    new Share("Lofting", "60", 216_000),
-                    new Share("Moulds", "50", 180_000),
-                    new Share("Trailer", "48½", 174_600)),
-                "KWD\u00a0123,456.789",
-                "2,232½ hours and KWD\u00a01,123,456.789 so far",
-                "16 strakes"),
-            Optional.of("2026-11-07-where-she-stands/painted.jpg#1280x420")));
+        "kwd-large",
+        of(
+            usual(
+                "September 2026 so far",
+                "9th of 19 months with work, level with three others",
+                576_600_000,
+                "KWD"),
+            "fair.jpg#900x900"));
     cases.put(
-        "one-phase-square",
-        new Case(
-            new Face(
-                "Dunlin",
-                "",
-                "June 2026",
-                "40",
-                "minutes",
-                "8th of 9 months with work, level with July (May, June and five more beat it)",
-                "1 night",
-                List.of(new Share("Planking", "0:40", 2_400)),
-                "",
-                "12 hours so far",
-                ""),
-            Optional.of("2026-06-14-looking/fair.jpg#900x900")));
+        "clf-largest",
+        of(usual("2026", "second of 3 years with work", 1_000_000_000_000L, "CLF"), ""));
+    cases.put("long-names", of(named(LATIN, "Planking", CYRILLIC), ""));
+    cases.put("long-cyrillic", of(named(CYRILLIC, LATIN, "Paint"), "painted.jpg"));
+    cases.put("long-word", of(named("Donaudampfschiff".repeat(5), "Paint", "Spars"), "knee.jpg"));
+    cases.put("panorama", of(named("Planking", LATIN, "Paint"), "painted.jpg#1280x420"));
     cases.put(
         "no-work",
-        new Case(
+        of(
             new Face(
                 "Dunlin",
                 "A skiff",
                 "July 2026",
                 "0",
                 "hours",
-                "No work on the boat",
+                "no work on the boat, 142¾\u00a0hours to date",
                 "",
                 List.of(),
                 "",
-                "142¾ hours so far",
                 ""),
-            Optional.empty()));
-    cases.put(
-        "long-words",
-        new Case(
-            new Face(
-                "Donaudampfschifffahrtsgesellschaftskapitänsmützenabzeichennadel",
-                "Ψαρόβαρκα, лодка 木の舟 סירה",
-                "September 2026",
-                "120¼",
-                "hours",
-                "9th of 19 months with work, level with May, June and July (October 2025, June 2025,"
-                    + " September 2025, August 2025 and four more beat it)",
-                "22 nights",
-                List.of(
-                    new Share("x".repeat(60), "64½", 232_200),
-                    new Share(
-                        "Fairing, filling and sanding of the inside of the hull", "40", 144_000),
-                    new Share("Paint", "15¾", 56_700)),
-                "USD\u00a0123,456,789,012.34",
-                "1,232½ hours and USD\u00a0123,456,789,012.34 so far",
-                "4 strakes, 12 frames and 3 knees"),
-            Optional.of("2026-08-22-thwarts/thwarts.jpg")));
+            ""));
     return cases;
+  }
+
+  private static final String LATIN =
+      "Fairing, filling and sanding of the inside of the hull before the second coating";
+  private static final String CYRILLIC =
+      "Шпатлёвка, выравнивание и шлифовка внутренней стороны корпуса перед окраской дна";
+
+  private static Case of(Face face, String picture) {
+    Map<String, String> folders =
+        Map.of(
+            "painted.jpg", "2026-11-07-where-she-stands/",
+            "knee.jpg", "2026-09-03-knee-again/",
+            "fair.jpg", "2026-06-14-looking/");
+    return new Case(
+        face,
+        picture.isEmpty()
+            ? Optional.empty()
+            : Optional.of(folders.get(picture.split("#")[0]) + picture));
+  }
+
+  private static Face usual(String period, String place, long minor, String code) {
+    Currency currency = Currency.all().get(code);
+    return new Face(
+        "Dunlin",
+        "A 15-foot glued-lapstrake skiff for oar and sail",
+        period,
+        "26½",
+        "hours",
+        place + ", 232:35\u00a0hours to date",
+        "9\u00a0nights",
+        Faces.shares(52_200, 30_000, 12_600),
+        Faces.money(currency, minor, minor),
+        "622\u00a0of\u00a02,400\u00a0strakes");
+  }
+
+  private static Face named(String first, String second, String third) {
+    return new Face(
+        "Wandering Albatross of the Northern Shore",
+        "A 15-foot glued-lapstrake skiff for oar and sail, built in a one-car garage",
+        "September 2026",
+        "120¼",
+        "hours",
+        "9th of 19 months with work, level with three others, 1,232:35\u00a0hours to date",
+        "22\u00a0nights",
+        List.of(
+            new Share(first, "64½", 232_200),
+            new Share(second, "40", 144_000),
+            new Share(third, "15¾", 56_700)),
+        Faces.money(Currency.all().get("USD"), 22_660, 150_980),
+        "4\u00a0of\u00a016\u00a0strakes");
   }
 }

@@ -24,17 +24,16 @@ final class Faces {
         "March 2026",
         "26½",
         "hours",
-        "third of 9 months with work (June and May beat it)",
-        "9 nights",
+        "third of 9 months with work, 232:35\u00a0hours to date",
+        "9\u00a0nights",
         shares(52_200, 30_000, 12_600),
-        "$412.60",
-        "232:35 hours so far",
-        "4 strakes");
+        "$412.60\u00a0went\u00a0out, $2,411.00\u00a0to\u00a0date",
+        "4\u00a0of\u00a016\u00a0strakes");
   }
 
   /** No money, no phases, no rank, no pieces, nothing that may be left out. */
   static Face bare() {
-    return new Face("Dunlin", "", "July 2026", "0", "", "", "", List.of(), "", "", "");
+    return new Face("Dunlin", "", "July 2026", "0", "", "", "", List.of(), "", "");
   }
 
   static List<Share> shares(long... seconds) {
@@ -58,16 +57,25 @@ final class Faces {
         random.nextInt(5) == 0 ? "" : rank(random),
         random.nextInt(5) == 0 ? "" : Saying.counted(1 + random.nextInt(400), "night", "nights"),
         phases(random),
-        random.nextInt(4) == 0 ? "" : money(currency, random),
-        random.nextInt(4) == 0 ? "" : "1,234¾ hours and " + money(currency, random) + " so far",
+        random.nextInt(4) == 0 ? "" : money(currency, minor(random), minor(random)),
         random.nextInt(4) == 0
             ? ""
             : "3 strakes, 12 frames" + " and 1 knee".repeat(random.nextInt(5)));
   }
 
-  private static String money(Currency currency, Random random) {
+  private static long minor(Random random) {
     long minor = (long) Math.pow(10, random.nextInt(13)) - random.nextInt(2);
-    return Saying.money(new Money(random.nextInt(9) == 0 ? -minor : minor), currency);
+    return random.nextInt(9) == 0 ? -minor : minor;
+  }
+
+  /** As a card says what went out, and what did to date. */
+  static String money(Currency currency, long minor, long toDate) {
+    return (Saying.money(new Money(minor), currency)
+            + " went out,\n"
+            + Saying.money(new Money(toDate), currency)
+            + " to date")
+        .replace(' ', '\u00a0')
+        .replace('\n', ' ');
   }
 
   private static String rank(Random random) {

@@ -92,12 +92,11 @@ class SheetPlanTest {
         "2026",
         "1,234¾",
         "hours",
-        "second of 3 years",
-        "211 nights",
+        "second of 3 years with work, 2,232½\u00a0hours to date",
+        "211\u00a0nights",
         Faces.shares(2_212_200, 750_000, 372_600, 288_000, 252_000, 216_000, 180_000, 174_600),
-        "KWD\u00a0123,456.789",
-        "2,232½ hours and KWD\u00a01,123,456.789 so far",
-        "16 strakes");
+        "KWD\u00a0123,456.789\u00a0went\u00a0out, KWD\u00a01,123,456.789\u00a0to\u00a0date",
+        "16\u00a0of\u00a016\u00a0strakes");
   }
 
   private static Face longWords() {
@@ -112,7 +111,6 @@ class SheetPlanTest {
         "",
         List.of(new Share("x".repeat(80), "0:05", 300), new Share("Paint", "0", 0)),
         "USD\u00a0123,456,789,012.34",
-        "",
         "4 strakes, 12 frames, 3 knees, 2 breasthooks and 1 stem, and so on to the end");
   }
 

@@ -164,7 +164,9 @@ final class Switchover {
   private int remove(SortedSet<SitePath> gone, SiteList next, List<String> left)
       throws IOException {
     int removed = 0;
-    for (SitePath path : gone) {
+    // A page goes before what it shows.
+    Comparator<SitePath> order = Comparator.comparing(p -> p.wave() == SitePath.Wave.ASSETS);
+    for (SitePath path : gone.stream().sorted(order).toList()) {
       Path file = path.in(site);
       if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS) || isSame(next.alike(path), file)) {
         continue;

@@ -140,6 +140,7 @@ class InterruptedPressTest {
     Path at = folder.resolve("at");
     publish(at, OLD, FailingDisk.never());
     publish(at, NEW, watching(at, order));
+    order.removeIf(step -> step.startsWith("- "));
     assertEquals(
         List.of(
             "site-files.txt",
@@ -160,7 +161,35 @@ class InterruptedPressTest {
         order.add(at.resolve("site").relativize(to).toString());
         super.move(from, to);
       }
+
+      @Override
+      public void delete(Path path) throws IOException {
+        if (path.startsWith(at.resolve("site"))) {
+          order.add("- " + at.resolve("site").relativize(path));
+        }
+        super.delete(path);
+      }
     };
+  }
+
+  /** A month that goes takes its card along, and the page is not left without it. */
+  @Test
+  void aPageIsRemovedBeforeWhatItShows() throws Exception {
+    List<String> order = new ArrayList<>();
+    Path at = folder.resolve("at");
+    Map<String, String> old =
+        Map.of("cards/2026-01.png", "1", "index.html", "2", "months/2026-01.html", "3");
+    publish(at, old, FailingDisk.never());
+    publish(at, Map.of("index.html", "2"), watching(at, order));
+    assertEquals(
+        List.of(
+            "site-files.txt",
+            "- months/2026-01.html",
+            "- cards/2026-01.png",
+            "- months",
+            "- cards",
+            "site-files.txt"),
+        order);
   }
 
   /** No page is in place before what it shows; the lists stand around all of them. */

@@ -16,7 +16,7 @@ record Lines(List<String> lines, Hand hand, double size, double leading, Said sa
   private static final double BETWEEN = 0.03;
 
   /** From the edge of a cell to ink, in units. */
-  private static final double MARGIN = 3;
+  private static final double MARGIN = 7;
 
   Lines {
     lines = List.copyOf(lines);
@@ -48,6 +48,11 @@ record Lines(List<String> lines, Hand hand, double size, double leading, Said sa
   /** Of the widest line, in units. */
   double width() {
     return lines.stream().mapToDouble(hand::width).max().orElse(0) * size;
+  }
+
+  /** Of the last line, in units. */
+  double lastWidth() {
+    return lines.isEmpty() ? 0 : hand.width(lines.get(lines.size() - 1)) * size;
   }
 
   /**

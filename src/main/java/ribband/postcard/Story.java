@@ -11,6 +11,10 @@ record Story(Face face) {
 
   private static final double HIGHEST_FIGURE = 185;
   private static final double HUGE = 107;
+
+  /** Where a phase's name needs the room. */
+  private static final double LOWEST_FIGURE = 50;
+
   private static final double UNIT_SIZE = 44;
   private static final double RANK_SIZE = 33;
   private static final int RANK_LINES = 3;
@@ -19,29 +23,37 @@ record Story(Face face) {
   private static final double UNIT_GAP = 14;
 
   void draw(Draft draft, Box place) {
-    Lines rank = rank(place);
-    ShareRows rows = new ShareRows(face.shares());
-    double under = GAP + rank.height() + ROWS_GAP + rows.wantedHeight();
-    double high = Math.max(HUGE, Math.min(HIGHEST_FIGURE, place.height() - under));
-    double top = figure(draft, place, high) + GAP;
+    ShareRows rows = new ShareRows(face.shares(), place.width());
+    Lines rank = rank(place, place.height() - GAP - ROWS_GAP - rows.leastHeight());
+    double room = place.height() - GAP - rank.height() - ROWS_GAP;
+    double top = figure(draft, place, high(room, rows)) + GAP;
     draft.letter(rank, place.x(), top + rank.firstBaseline());
     double rowsTop = top + rank.height() + ROWS_GAP;
     rows.draw(draft, new Box(place.x(), rowsTop, place.width(), place.bottom() - rowsTop));
   }
 
-  /** In as many lines as there is room for. */
-  private Lines rank(Box place) {
-    double room = place.height() - HUGE - GAP;
-    int most = RANK_LINES;
-    Lines rank = rank(place, most);
-    while (most > 1 && rank.height() > room) {
-      rank = rank(place, --most);
-    }
-    return rank;
+  /** Higher than need be where the rows leave room, lower only for the sake of the first one. */
+  private static double high(double room, ShareRows rows) {
+    double high = Math.min(HIGHEST_FIGURE, room - rows.wantedHeight());
+    return high >= HUGE ? high : Math.min(HUGE, Math.max(LOWEST_FIGURE, room - rows.leastHeight()));
   }
 
-  private Lines rank(Box place, int mostLines) {
-    return new Fit(place.width(), RANK_SIZE, Fit.SMALLEST, mostLines).fit(face.rank(), RANK);
+  /** As large as leaves room for the lowest figure, and in as many lines. */
+  private Lines rank(Box place, double room) {
+    Lines large = rank(place, RANK_SIZE, RANK_LINES);
+    if (large.height() <= room - LOWEST_FIGURE) {
+      return large;
+    }
+    int most = RANK_LINES;
+    Lines small = rank(place, Fit.SMALLEST, most);
+    while (most > 1 && small.height() > place.height() - HUGE - GAP) {
+      small = rank(place, Fit.SMALLEST, --most);
+    }
+    return small;
+  }
+
+  private Lines rank(Box place, double largest, int mostLines) {
+    return new Fit(place.width(), largest, Fit.SMALLEST, mostLines).fit(face.rank(), RANK);
   }
 
   /**

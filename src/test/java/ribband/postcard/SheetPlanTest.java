@@ -54,6 +54,62 @@ class SheetPlanTest {
     }
   }
 
+  /** Up to the longest that is usual, of letters of every width; each in a card of its own. */
+  @ParameterizedTest
+  @EnumSource(Shape.class)
+  void theFirstNameStandsWholeHoweverLong(Shape shape) {
+    for (String longest : LONG_NAMES) {
+      assertEquals(80, longest.length(), longest);
+      for (int letters : List.of(30, 55, 80)) {
+        String name = longest.substring(0, letters).strip();
+        for (Optional<Proportion> picture : CAMERA_PICTURES) {
+          for (String money : List.of("$412.60", Faces.money(KWD, 576_600_000, 2_535_900_000L))) {
+            Face face = named(name, money);
+            Sheet sheet = SheetPlan.of(face, picture, shape);
+            String said = sheet.words().stream().map(Words::text).collect(Collectors.joining(" "));
+            String unbroken = said.replace(" ", "");
+            assertTrue(unbroken.contains(name.replace(" ", "")), () -> name + " in " + said);
+            assertTrue(unbroken.contains(face.what().replace(" ", "")), said);
+            assertTrue(unbroken.contains(face.boat().replace(" ", "")), said);
+            assertTrue(unbroken.contains(face.rank().replace(" ", "")), said);
+            assertTrue(sheet.words().stream().noneMatch(w -> w.text().endsWith("…")), said);
+            Sheets.hold(sheet, shape, face);
+          }
+        }
+      }
+    }
+  }
+
+  private static final Currency KWD = Currency.all().get("KWD");
+
+  private static final List<String> LONG_NAMES =
+      List.of(
+          "Fairing, filling and sanding of the inside of the hull before the second coating",
+          "Шпатлёвка, выравнивание и шлифовка внутренней стороны корпуса перед окраской дна",
+          "Donaudampfschiffs".repeat(5).substring(0, 80));
+
+  private static final List<Optional<Proportion>> CAMERA_PICTURES =
+      List.of(
+          Optional.empty(),
+          Optional.of(new Proportion(4, 3)),
+          Optional.of(new Proportion(3, 4)),
+          Optional.of(new Proportion(16, 9)),
+          Optional.of(new Proportion(3, 1)));
+
+  private static Face named(String title, String money) {
+    return new Face(
+        "Wandering Albatross of the Northern Shore",
+        "A 15-foot glued-lapstrake skiff for oar and sail, built in a one-car garage",
+        "March 2026",
+        "26½",
+        "hours",
+        "third of 6 months with work, 99:25\u00a0hours to date",
+        "9\u00a0nights",
+        List.of(new Share(title, "14½", 52_200), new Share(title, "8:20", 30_000)),
+        money,
+        "622\u00a0of\u00a02,400\u00a0strakes");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "usual, 4, 3",

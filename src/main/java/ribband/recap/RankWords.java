@@ -44,20 +44,26 @@ final class RankWords<P extends Comparable<? super P>> {
             .takeWhile(other -> other.hours().compareTo(told.hours()) > 0)
             .map(Row::period)
             .toList();
-    List<P> level =
-        byRank.stream()
-            .filter(other -> other.hours().equals(told.hours()))
-            .map(Row::period)
-            .filter(other -> !other.equals(told.period()))
-            .toList();
+    List<P> level = level(told);
     String ties = level.isEmpty() ? "" : ", level with " + named(level, told.period());
-    return place(told) + ties + beaten(better, told.period());
+    return standing(told) + ties + beaten(better, told.period());
   }
 
   /**
-   * {@code the best month so far}, {@code second of 3 years with work}, ties and others unnamed.
+   * The same in fewer words: {@code the best month so far, level with May}, {@code second of 3
+   * years with work, level with two others}; those that beat it are not told.
    */
   String place(Row<P> told) {
+    List<P> level = level(told);
+    if (level.isEmpty()) {
+      return standing(told);
+    }
+    String ties =
+        level.size() == 1 ? named(level, told.period()) : Saying.number(level.size()) + " others";
+    return standing(told) + ", level with " + ties;
+  }
+
+  private String standing(Row<P> told) {
     int rank = told.rank().orElseThrow();
     if (rank == 1 && byRank.size() == 1) {
       boolean isFirst = told.hoursToDate().equals(told.hours());
@@ -67,6 +73,14 @@ final class RankWords<P extends Comparable<? super P>> {
       return "the best " + kind + " so far";
     }
     return Saying.ordinal(rank) + " of " + byRank.size() + " " + kind + "s with work";
+  }
+
+  private List<P> level(Row<P> told) {
+    return byRank.stream()
+        .filter(other -> other.hours().equals(told.hours()))
+        .map(Row::period)
+        .filter(other -> !other.equals(told.period()))
+        .toList();
   }
 
   private String beaten(List<P> better, P told) {

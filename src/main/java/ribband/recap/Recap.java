@@ -19,7 +19,8 @@ import java.util.Optional;
  * @param sessions {@code 11 sessions}
  * @param nights {@code 9 nights}
  * @param rank by hours, and which ones beat it: {@code the best month so far}; empty without work
- * @param place the same without a name of another: {@code the best month so far}
+ * @param place the same without those that beat it, and with one level with it named at most:
+ *     {@code the best month so far, level with May}
  * @param phases those with hours, most first
  * @param costs all empty where amounts are hidden
  * @param pieces those of a kind made or scrapped, in the project's order

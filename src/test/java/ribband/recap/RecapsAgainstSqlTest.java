@@ -132,7 +132,7 @@ class RecapsAgainstSqlTest {
     Hours worked = new Hours(number("SELECT SUM(seconds) FROM work" + in));
     long carried = facts.carriedWork.values().stream().mapToLong(Long::longValue).sum();
     Hours toDate = new Hours(number("SELECT SUM(seconds) FROM work" + upTo) + carried);
-    String rank = worked.isZero() ? "" : rank(cut, period);
+    Told rank = worked.isZero() ? new Told("", "") : rank(cut, period);
     Recap expected =
         new Recap(
             "Generated",
@@ -146,8 +146,8 @@ class RecapsAgainstSqlTest {
                 number("SELECT COUNT(DISTINCT no) FROM work" + in), "session", "sessions"),
             Saying.counted(
                 number("SELECT COUNT(DISTINCT dated) FROM work" + in), "night", "nights"),
-            rank,
-            rank.replaceFirst("(, level with | \\().*", ""),
+            rank.rank(),
+            rank.place(),
             phases(in, upTo),
             costs(in, upTo),
             pieces(in, upTo),
@@ -158,7 +158,9 @@ class RecapsAgainstSqlTest {
     assertEquals(expected, recap);
   }
 
-  private String rank(String cut, String period) throws SQLException {
+  private record Told(String rank, String place) {}
+
+  private Told rank(String cut, String period) throws SQLException {
     run("DROP TABLE IF EXISTS sums");
     run(
         "CREATE TABLE sums AS SELECT by_"
@@ -177,19 +179,17 @@ class RecapsAgainstSqlTest {
                 + period
                 + "' ORDER BY period");
     String ties = level.isEmpty() ? "" : ", level with " + named(level, period);
+    String fewer =
+        level.size() > 1 ? ", level with " + Saying.number(level.size()) + " others" : ties;
     long all = number("SELECT COUNT(*) FROM sums");
-    return better.isEmpty()
-        ? "the best " + cut + " so far" + ties
-        : Saying.ordinal(better.size() + 1)
-            + " of "
-            + all
-            + " "
-            + cut
-            + "s with work"
-            + ties
-            + " ("
-            + named(better, period)
-            + (better.size() == 1 ? " beats it)" : " beat it)");
+    if (better.isEmpty()) {
+      String best = "the best " + cut + " so far";
+      return new Told(best + ties, best + fewer);
+    }
+    String standing = Saying.ordinal(better.size() + 1) + " of " + all + " " + cut + "s with work";
+    String beaten =
+        " (" + named(better, period) + (better.size() == 1 ? " beats it)" : " beat it)");
+    return new Told(standing + ties + beaten, standing + fewer);
   }
 
   /** The first four by name, without their year where all have that of the one told of. */

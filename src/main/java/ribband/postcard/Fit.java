@@ -4,6 +4,7 @@ import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Fits words into a width: in one line, as large as it holds, down to the smallest size; then in
@@ -37,15 +38,25 @@ record Fit(double width, double largest, double smallest, int mostLines) {
     if (one >= smallest) {
       return Lines.of(List.of(text), hand, Math.min(largest, one), Said.WHOLE);
     }
-    for (int most = 2; most <= mostLines; most++) {
-      for (double size = largest; size >= smallest; size -= STEP) {
-        List<String> lines = wrapped(text, hand, size);
-        if (lines.size() <= most && allFit(lines, hand, size)) {
-          return Lines.of(lines, hand, size, Said.WHOLE);
-        }
+    return wrappedWhole(text, hand).orElseGet(() -> broken(text, hand));
+  }
+
+  /** In as few lines as can be, as large as they then are. */
+  private Optional<Lines> wrappedWhole(String text, Hand hand) {
+    List<String> fewest = List.of();
+    double itsSize = 0;
+    int most = mostLines;
+    for (double size = largest; size >= smallest && most > 1; size -= STEP) {
+      List<String> lines = wrapped(text, hand, size);
+      if (lines.size() <= most && allFit(lines, hand, size)) {
+        fewest = lines;
+        itsSize = size;
+        most = lines.size() - 1;
       }
     }
-    return broken(text, hand);
+    return fewest.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Lines.of(fewest, hand, itsSize, Said.WHOLE));
   }
 
   private boolean allFit(List<String> lines, Hand hand, double size) {

@@ -9,9 +9,10 @@ import ribband.measure.Saying;
  * Where the hours went: a row a phase, each with a batten as long as its share of the longest.
  *
  * @param shares most first
+ * @param named a row for each of the first, fitted once
  * @param width in units
  */
-record ShareRows(List<Share> shares, double width) {
+record ShareRows(List<Share> shares, List<ShareRow> named, double width) {
   private static final int MOST = 4;
 
   /** How many are made room for. */
@@ -22,6 +23,14 @@ record ShareRows(List<Share> shares, double width) {
 
   ShareRows {
     shares = List.copyOf(shares);
+    named = List.copyOf(named);
+  }
+
+  static ShareRows of(List<Share> shares, double width) {
+    return new ShareRows(
+        shares,
+        shares.stream().limit(MOST).map(share -> ShareRow.of(share, width)).toList(),
+        width);
   }
 
   /** In units. */
@@ -62,15 +71,15 @@ record ShareRows(List<Share> shares, double width) {
 
   /** What does not fit stands summed in the last; where there is but one, it is the longest's. */
   private List<ShareRow> rows(int most) {
-    List<Share> rows = new ArrayList<>(shares);
-    if (shares.size() > most) {
-      int named = Math.max(1, most - 1);
-      rows = new ArrayList<>(shares.subList(0, named));
-      if (most > 1) {
-        rows.add(sum(shares.subList(named, shares.size())));
-      }
+    if (shares.size() <= most) {
+      return named;
     }
-    return rows.stream().map(share -> ShareRow.of(share, width)).toList();
+    int first = Math.max(1, most - 1);
+    List<ShareRow> rows = new ArrayList<>(named.subList(0, first));
+    if (most > 1) {
+      rows.add(ShareRow.of(sum(shares.subList(first, shares.size())), width));
+    }
+    return rows;
   }
 
   private static Share sum(List<Share> rest) {

@@ -23,7 +23,7 @@ record Story(Face face) {
   private static final double UNIT_GAP = 14;
 
   void draw(Draft draft, Box place) {
-    ShareRows rows = new ShareRows(face.shares(), place.width());
+    ShareRows rows = ShareRows.of(face.shares(), place.width());
     Lines rank = rank(place, place.height() - GAP - ROWS_GAP - rows.leastHeight());
     double room = place.height() - GAP - rank.height() - ROWS_GAP;
     double top = figure(draft, place, high(room, rows)) + GAP;

@@ -142,8 +142,11 @@
     found.children[opened]?.querySelector('a').focus();
   }
 
+  let goesBack = false;
+
   /** Opens or closes as the history says. */
   function follow() {
+    goesBack = false;
     if (!place()) {
       sheet.close();
       return;
@@ -175,8 +178,10 @@
   }
 
   function closed() {
-    // Unless it was opened again meanwhile.
-    if (place() && !sheet.open) history.back();
+    // A browser may tell late that it was closed, and of twice at once: it may be open again, or on its way back.
+    if (!place() || sheet.open || goesBack) return;
+    goesBack = true;
+    history.back();
   }
 
   function leave(event) {

@@ -111,4 +111,75 @@ class FeedBytesTest {
     assertEquals("{", json.lines().findFirst().get());
     assertEquals("]\n}\n", json.substring(json.lastIndexOf(']')));
   }
+
+  private static String whole(byte[] feed) {
+    return new String(feed, StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void anAtomFeedIsThisToTheLetter() {
+    assertEquals(
+        """
+        <?xml version="1.0" encoding="UTF-8"?>
+        <feed xmlns="http://www.w3.org/2005/Atom">
+        <id>https://example.org/</id>
+        <title>Teal &amp; Co</title>
+        <subtitle>A punt</subtitle>
+        <updated>2026-03-14T12:00:00Z</updated>
+        <author><name>Teal &amp; Co</name>
+        </author>
+        <link rel="self" type="application/atom+xml" href="https://example.org/feed.xml"/>
+        <link rel="alternate" type="text/html" href="https://example.org/"/>
+        <icon>https://example.org/i.svg</icon>
+        <generator>tool 1</generator>
+        <entry>
+        <id>tag:example.org,2026-03-14:/a.html</id>
+        <title>Keel</title>
+        <published>2026-03-14T12:00:00Z</published>
+        <updated>2026-03-14T12:00:00Z</updated>
+        <link rel="alternate" type="text/html" href="https://example.org/a.html"/>
+        <category term="Keel" label="Keel"/>
+        <category term="b" label="B"/>
+        <content type="html">&lt;p&gt;Laid.&lt;/p&gt;</content>
+        </entry>
+        </feed>
+        """,
+        whole(AtomFeed.of(feed("Teal & Co", "A punt", List.of(item("Keel", "<p>Laid.</p>"))))));
+  }
+
+  @Test
+  void aJsonFeedIsThisToTheLetter() {
+    assertEquals(
+        """
+        {
+        "version" : "https://jsonfeed.org/version/1.1",
+        "title" : "Teal",
+        "home_page_url" : "https://example.org/",
+        "feed_url" : "https://example.org/feed.json",
+        "description" : "A punt",
+        "icon" : "https://example.org/i.svg",
+        "authors" : [
+        {
+        "name" : "Teal"
+        }
+        ],
+        "items" : [
+        {
+        "id" : "tag:example.org,2026-03-14:/a.html",
+        "url" : "https://example.org/a.html",
+        "title" : "Keel",
+        "content_html" : "<p>Laid.</p>",
+        "image" : "https://example.org/a.jpg",
+        "date_published" : "2026-03-14T12:00:00Z",
+        "date_modified" : "2026-03-14T12:00:00Z",
+        "tags" : [
+        "Keel",
+        "B"
+        ]
+        }
+        ]
+        }
+        """,
+        whole(JsonFeed.of(feed("Teal", "A punt", List.of(item("Keel", "<p>Laid.</p>"))))));
+  }
 }

@@ -125,4 +125,11 @@ class NextWorkTest {
     entry("2026-01-02", "private: true\npieces: {frames: 1}\ntodo: [{id: a, what: A secret}]");
     assertEquals(List.of("Frames: 4 of 5 left"), next("2026-01"));
   }
+
+  @Test
+  void aJobOfWhichNothingCanBeSeenIsNotTold() throws IOException {
+    project("");
+    entry("2026-01-02", "todo: [{id: a, what: \"\\u200b\"}, {id: b, what: Second}]");
+    assertEquals(List.of("Second"), next("2026-01"));
+  }
 }

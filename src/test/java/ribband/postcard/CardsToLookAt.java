@@ -87,7 +87,7 @@ final class CardsToLookAt {
         of(usual("2026", "second of 3 years with work", 1_000_000_000_000L, "CLF"), ""));
     cases.put("long-names", of(named(LATIN, "Planking", CYRILLIC), ""));
     cases.put("long-cyrillic", of(named(CYRILLIC, LATIN, "Paint"), "painted.jpg"));
-    cases.put("long-word", of(named("Donaudampfschiff".repeat(5), "Paint", "Spars"), "knee.jpg"));
+    cases.put("long-word", of(named("Plankenlaschunge".repeat(5), "Paint", "Spars"), "knee.jpg"));
     cases.put("panorama", of(named("Planking", LATIN, "Paint"), "painted.jpg#1280x420"));
     cases.put(
         "no-work",

@@ -86,7 +86,7 @@ class SheetPlanTest {
       List.of(
           "Fairing, filling and sanding of the inside of the hull before the second coating",
           "Шпатлёвка, выравнивание и шлифовка внутренней стороны корпуса перед окраской дна",
-          "Donaudampfschiffs".repeat(5).substring(0, 80));
+          "Plankenlaschungen".repeat(5).substring(0, 80));
 
   private static final List<Optional<Proportion>> CAMERA_PICTURES =
       List.of(

@@ -113,8 +113,11 @@
 
   const place = () => history.state?.picture;
 
+  let goesBack = false;
+
   /** Opens or closes as the history says. */
   function follow() {
+    goesBack = false;
     if (place() === undefined) {
       viewer.close();
       history.scrollRestoration = 'auto';
@@ -141,7 +144,11 @@
   }
 
   function closed() {
-    if (place() !== undefined) history.back();
+    // A browser may tell of two closings at once, and the second step back would leave the page.
+    if (place() !== undefined && !goesBack) {
+      goesBack = true;
+      history.back();
+    }
     run[at].link.scrollIntoView({ block: 'nearest' });
     run[at].link.focus({ preventScroll: true });
   }

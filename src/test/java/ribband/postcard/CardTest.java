@@ -95,6 +95,43 @@ class CardTest {
     assertEquals("$12.00\u00a0to\u00a0date", face(new Costs("", "", "$12.00"), List.of()).money());
   }
 
+  @Test
+  void aMonthWithoutWorkSaysSo() {
+    Recap march =
+        new Recap(
+            "Siskin",
+            "March 2026",
+            LocalDate.of(2026, 3, 1),
+            LocalDate.of(2026, 3, 31),
+            "0",
+            "hours",
+            "0 hours",
+            "0 sessions",
+            "0 nights",
+            "",
+            "",
+            List.of(),
+            new Costs("−$4.00", "$4.00 came back", "$0.00"),
+            List.of(new PiecesMade("frames", 2, 2, 9), new PiecesMade("knees", 2, 4, 6)),
+            Optional.empty(),
+            "99:25",
+            "hours",
+            "99 hours 25 minutes");
+    assertEquals(
+        new Face(
+            "Siskin",
+            "",
+            "March 2026",
+            "0",
+            "hours",
+            "no work on the boat, 99:25\u00a0hours to date",
+            "",
+            List.of(),
+            "$4.00\u00a0came\u00a0back, $0.00\u00a0to\u00a0date",
+            "2\u00a0of\u00a09\u00a0frames"),
+        Card.of(march, Optional.empty(), album).face());
+  }
+
   /** ISO 4217: every currency of the table, by its own places. */
   @ParameterizedTest
   @EnumSource(Shape.class)

@@ -4,7 +4,6 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import ribband.journal.Phase;
 import ribband.ledger.Ledger;
 import ribband.ledger.Row;
@@ -59,19 +58,21 @@ public final class MonthSentence {
   }
 
   private String whereItWent(Row<YearMonth> month) {
-    List<Map.Entry<String, Hours>> most =
-        month.sums().hours().entrySet().stream()
-            .sorted(Map.Entry.<String, Hours>comparingByValue(Comparator.reverseOrder()))
+    // Sorting is stable: of equal hours the phase that stands first in the project.
+    List<String> most =
+        ledger.phaseIds().stream()
+            .filter(id -> !month.sums().hoursOf(id).isZero())
+            .sorted(Comparator.comparing((String id) -> month.sums().hoursOf(id)).reversed())
             .toList();
     List<String> phases = new ArrayList<>();
-    for (Map.Entry<String, Hours> phase : most) {
-      Hours stands = month.toDate().hoursOf(phase.getKey());
-      String worked = Saying.hours(phase.getValue());
-      String title = title(phase.getKey());
+    for (String id : most) {
+      Hours hours = month.sums().hoursOf(id);
+      Hours stands = month.toDate().hoursOf(id);
+      String worked = Saying.hours(hours);
       phases.add(
-          stands.equals(phase.getValue())
-              ? title + " took its first " + worked
-              : title + " took " + worked + " and now stands at " + Saying.hours(stands));
+          stands.equals(hours)
+              ? title(id) + " took its first " + worked
+              : title(id) + " took " + worked + " and now stands at " + Saying.hours(stands));
     }
     return String.join("; ", phases);
   }

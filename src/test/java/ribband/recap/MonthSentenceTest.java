@@ -56,6 +56,17 @@ class MonthSentenceTest {
   }
 
   @Test
+  void ofEqualHoursTheProjectsFirstPhaseStandsFirst() throws IOException {
+    project("");
+    entry("2026-01-02", "hours: {rigging: 2, planking: 2, moulds: 2}");
+    assertEquals(
+        "6 hours in January 2026, over 1 night, the first month with work: Moulds took its first 2;"
+            + " Planks on took its first 2; Rigging took its first 2, and the whole boat stands at 6"
+            + " hours.",
+        said("2026-01"));
+  }
+
+  @Test
   void aPhaseWorkedOnBeforeIsToldWithWhereItStands() throws IOException {
     project("");
     entry("2026-01-02", "hours: {moulds: 5, planking: 1}");

@@ -17,6 +17,8 @@ note() {
   cd "$work" || exit 0
   note 1 --version
   note 2 "lay boat"
+  # With an address a site has cards and feeds, too.
+  printf "site: {address: 'https://example.org/'}\n" >>boat/project.yaml
   note 3 "publish boat"
   note 4 "tally boat"
   note 5 "publish boat"
@@ -29,7 +31,7 @@ note() {
   note 12 "tonight boat"
   printf 'date,hours,phase,cost,note\n2024-05-04,2:45,planking,23.70,fitted\n' >past.csv
   note 13 "bring past.csv boat --write"
-  note 14 "recap boat"
+  note 14 "recap boat --card"
   cat classes-* | sort -u >classes
   "$java" $flags -Xshare:dump -XX:SharedClassListFile=classes \
     -XX:SharedArchiveFile="$app/lib/ribband.jsa" -jar "$app/lib/ribband.jar" >/dev/null 2>&1

@@ -18,10 +18,6 @@ record Words(String text, Hand hand, double size, double x, double baseline) {
     return new Path2D.Double(Lettering.of(text, hand).outline(), place);
   }
 
-  double width() {
-    return hand.width(text) * size;
-  }
-
   /** What is inked. */
   Box box() {
     Rectangle2D inked = outline().getBounds2D();

@@ -13,12 +13,4 @@ record Box(double x, double y, double width, double height) {
   Box within(double margin) {
     return new Box(x + margin, y + margin, width - 2 * margin, height - 2 * margin);
   }
-
-  boolean holds(Box other) {
-    return other.x >= x && other.y >= y && other.right() <= right() && other.bottom() <= bottom();
-  }
-
-  boolean meets(Box other) {
-    return x < other.right() && other.x < right() && y < other.bottom() && other.y < bottom();
-  }
 }

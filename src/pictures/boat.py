@@ -95,29 +95,19 @@ class Boat:
                 box((x, y, 0.20), (0.09, 0.045, 0.40), M["pine"])
             box((x, 0, 0.12), (0.09, 0.75, 0.045), M["pine"], (90, 0, 0))
 
-    def moulds(self):
+    def moulds(self, stations=MOULDS):
         base = self.height - 0.47
-        for t in MOULDS:
+        for t in stations:
             x = hull(t, PLANK_LINES[4]).x
-
-            def cut(u):  # a mould is a plane across the boat, not a line of equal t
-                return hull((x - stem(u)) / (LENGTH + 0.05 * u - stem(u)), u)
-
-            half = [(p.y - 0.001, p.z + 0.001) for p in map(cut, PLANK_LINES)]
-            w = min(half[-1][0], 0.30)
-            half += [(w, base), (w - 0.09, base), (w - 0.12, half[-1][1] + 0.02)]
-            self._across(half, x - 0.009, 0.018, M["mould"])
+            self._across(mould_half(t, base), x - 0.009, 0.018, M["mould"])
             box(self.at(Vector((x + 0.03, 0, base - 0.035))), (0.04, 0.75, 0.07), M["pine"])
 
     def _across(self, half, x, thick, material):
-        outline = half + [(-y, z) for y, z in reversed(half)]
-        return slab([self.at(Vector((x, y, z))) for y, z in outline], Vector((thick, 0, 0)), material)
+        points = [self.at(Vector((x, y, z))) for y, z in mirrored(half)]
+        return slab(points, Vector((thick, 0, 0)), material)
 
     def transom(self, material):
-        half = [(p.y, p.z) for p in (hull(1.0, u) for u in np.linspace(0, 1, 24))]
-        edge, top = half[-1]
-        crown = [(y, top + 0.06 * (1 - (y / edge) ** 2)) for y in np.linspace(edge * 0.9, 0.01, 6)]
-        self._across(half + crown, hull(1.0, 0).x - 0.004, 0.028, material)
+        self._across(transom_half(), hull(1.0, 0).x - 0.004, 0.028, material)
 
     def battens(self, lines):
         for side in (1, -1):
@@ -215,6 +205,30 @@ class Boat:
                 for dx in (-1, 1):
                     foot = (x + dx * 0.24, y * 1.15, 0)
                     beam((x + dx * 0.02, y, top - 0.04), foot, 0.038, 0.085, M["pine"], up=(0, 1, 0))
+
+
+def mould_half(t, base):
+    """Half the outline of the mould at station t, (y, z), its legs reaching up to `base`.
+
+    A mould is a plane across the boat, not a line of equal t. Its edge keeps clear of the planks by 2 mm.
+    """
+    x = hull(t, PLANK_LINES[4]).x
+    cut = [hull((x - stem(u)) / (LENGTH + 0.05 * u - stem(u)), u) for u in PLANK_LINES]
+    half = [(p.y - 0.002, p.z + 0.002) for p in cut]
+    w = min(half[-1][0], 0.30)
+    return half + [(w, base), (w - 0.09, base), (w - 0.12, half[-1][1] + 0.02)]
+
+
+def transom_half():
+    """Half the outline of the transom, (y, z), from the keel up to the crown."""
+    half = [(p.y, p.z) for p in (hull(1.0, u) for u in np.linspace(0, 1, 24))]
+    edge, top = half[-1]
+    return half + [(y, top + 0.06 * (1 - (y / edge) ** 2)) for y in np.linspace(edge * 0.9, 0.01, 6)]
+
+
+def mirrored(half):
+    """A whole outline from its half."""
+    return half + [(-y, z) for y, z in reversed(half)]
 
 
 def sheer_at(x):

@@ -116,7 +116,6 @@ def wood(name, light, dark, rough=0.55, coat=0.0, ring=22.0, glue=False, contras
     return r.finish(
         Base_Color=colour,
         Roughness=roughness,
-        Normal=r.bump(0.12, 0.002, r.math("ADD", pore, streak)),
         Clearcoat=coat,
         Clearcoat_Roughness=0.06,
         Specular=0.35,
@@ -144,8 +143,8 @@ def concrete():
     r = Recipe("concrete")
     where = r("TexCoord").outputs["Object"]
     broad, mid, fine = (
-        r.noise(where, 0.9, 8.0, 0.62, 0.4),
-        r.noise(where, 14.0, 6.0, 0.7),
+        r.noise(where, 0.9, 5.0, 0.62, 0.4),
+        r.noise(where, 14.0, 4.0, 0.7),
         r.noise(where, 160.0, 2.0),
     )
     factor = r.math("ADD", r.math("MULTIPLY", broad, 0.65), r.math("MULTIPLY", mid, 0.35))
@@ -153,30 +152,29 @@ def concrete():
         factor, (0.33, (0.16, 0.15, 0.14)), (0.5, (0.27, 0.26, 0.245)), (0.68, (0.36, 0.35, 0.33))
     )
     colour = r.mix(
-        r.ramp(r.noise(where, 1.7, 5.0, 0.75, 1.0), (0.60, 0.0), (0.68, 0.6)), colour, (0.10, 0.09, 0.085)
+        r.ramp(r.noise(where, 1.7, 4.0, 0.75, 1.0), (0.60, 0.0), (0.68, 0.6)), colour, (0.10, 0.09, 0.085)
     )
     colour = r.mix(
         r.ramp(r.noise(where, 55.0, 2.0, 0.6), (0.70, 0.0), (0.72, 0.7)), colour, (0.5, 0.47, 0.42)
     )
-    wander = r.scaled(r.noise(where, 2.2, 6.0, output=1), (0.5, 0.5, 0))
+    wander = r.scaled(r.noise(where, 2.2, 3.0, output=1), (0.5, 0.5, 0))
     crack = r(
         "TexVoronoi", {"Vector": r.moved(where, wander), "Scale": 0.55}, feature="DISTANCE_TO_EDGE"
     ).outputs[0]
     colour = r.mix(r.ramp(crack, (0.0, 0.7), (0.003, 0.0)), colour, (0.05, 0.045, 0.04))
-    dust = r.math("ADD", r.noise(where, 2.3, 6.0, 0.7), r.math("MULTIPLY", mid, 0.3))
+    dust = r.math("ADD", r.noise(where, 2.3, 4.0, 0.7), r.math("MULTIPLY", mid, 0.3))
     colour = r.mix(r.ramp(dust, (0.62, 0.0), (0.85, 0.55)), colour, (0.55, 0.42, 0.27))
-    height = r.math("ADD", mid, r.math("MULTIPLY", fine, 0.3))
     return r.finish(
         Base_Color=colour,
         Roughness=r.math("ADD", r.math("MULTIPLY", mid, 0.35), 0.42),
-        Normal=r.bump(0.25, 0.004, height),
+        Normal=r.bump(0.25, 0.002, fine),
     )
 
 
 def block_wall(colour=(0.47, 0.455, 0.41)):
     r = Recipe("blocks")
     uv = r("UVMap", uv_map="grain").outputs[0]
-    rough_uv = r.moved(uv, r.scaled(r.noise(uv, 7.0, 5.0, output=1), (0.012, 0.012, 0)))
+    rough_uv = r.moved(uv, r.scaled(r.noise(uv, 7.0, 3.0, output=1), (0.012, 0.012, 0)))
     brick = r(
         "TexBrick",
         {
@@ -192,8 +190,8 @@ def block_wall(colour=(0.47, 0.455, 0.41)):
         },
     )
     stain, fine, z = (
-        r.noise(uv, 1.3, 8.0, 0.65),
-        r.noise(uv, 70.0, 4.0, 0.7),
+        r.noise(uv, 1.3, 5.0, 0.65),
+        r.noise(uv, 70.0, 2.0, 0.7),
         r("SeparateXYZ", {0: uv}).outputs[1],
     )
     shade = r.mix(1.0, (*colour, 1), brick.outputs[0], "MULTIPLY")
@@ -229,7 +227,7 @@ def mix_all():
     M.clear()
     M.update(
         ply=wood("ply", (0.52, 0.29, 0.165), (0.33, 0.155, 0.08), 0.6, ring=9.0, glue=True),
-        coated=wood("coated ply", (0.42, 0.20, 0.095), (0.25, 0.10, 0.045), 0.16, coat=0.8, ring=9.0),
+        coated=wood("coated ply", (0.42, 0.20, 0.095), (0.25, 0.10, 0.045), 0.2, coat=0.8, ring=9.0),
         fir=wood("fir", (0.62, 0.42, 0.22), (0.42, 0.24, 0.10), 0.6, ring=30.0),
         pine=wood("pine", (0.66, 0.49, 0.29), (0.47, 0.30, 0.14), 0.65, ring=18.0),
         mould=wood("mould", (0.50, 0.38, 0.24), (0.40, 0.28, 0.16), 0.75, ring=6.0, contrast=0.6),
@@ -241,20 +239,29 @@ def mix_all():
         varnished_fir=wood(
             "varnished fir", (0.60, 0.33, 0.11), (0.38, 0.17, 0.045), 0.25, coat=1.0, ring=26.0
         ),
-        edge=wood("plank edge", (0.30, 0.15, 0.075), (0.16, 0.07, 0.035), 0.45, ring=40.0),
+        edge=wood("plank edge", (0.22, 0.11, 0.055), (0.10, 0.045, 0.022), 0.5, ring=40.0),
         steel=plain("steel", (0.45, 0.45, 0.46), 0.35, metal=1.0),
         zinc=plain("zinc", (0.55, 0.56, 0.57), 0.3, metal=1.0),
         dark=plain("dark", (0.03, 0.03, 0.032), 0.4),
         red=plain("red", (0.42, 0.03, 0.02), 0.35, coat=0.4),
         orange=plain("orange", (0.75, 0.20, 0.02), 0.4),
-        blue=plain("blue", (0.04, 0.12, 0.35), 0.4),
-        green=plain("green", (0.06, 0.17, 0.09), 0.45),
+        blue=plain("blue", (0.05, 0.11, 0.24), 0.45),
+        green=plain("green", (0.05, 0.12, 0.075), 0.5),
         yellow=plain("yellow", (0.75, 0.5, 0.03), 0.45),
         white=plain("white", (0.72, 0.70, 0.66), 0.5),
         cream=plain("cream", (0.72, 0.66, 0.52), 0.3, coat=0.6, dirt=0.05),
         card=plain("card", (0.42, 0.29, 0.17), 0.8),
+        sanded=wood("sanded ply", (0.50, 0.33, 0.215), (0.40, 0.235, 0.15), 0.85, ring=9.0, contrast=0.7),
         primer=plain("primer", (0.60, 0.60, 0.57), 0.7, dirt=0.12),
-        paint=plain("paint", (0.22, 0.36, 0.36), 0.22, coat=0.8, dirt=0.05),
+        paint=plain("paint", (0.098, 0.14, 0.108), 0.24, coat=0.7, dirt=0.06),
+        faded=plain("faded blue", (0.13, 0.19, 0.26), 0.55),
+        rust=plain("rust red", (0.28, 0.085, 0.05), 0.6),
+        film=plain("cling film", (0.9, 0.9, 0.88), 0.08, clear=0.92, dirt=0.0),
+        lead=plain("lead", (0.16, 0.16, 0.17), 0.5, metal=0.7, dirt=0.6),
+        brick=plain("brick", (0.30, 0.11, 0.065), 0.9, dirt=0.5),
+        string=plain("string", (0.75, 0.70, 0.55), 0.9),
+        tape=plain("masking tape", (0.62, 0.50, 0.28), 0.7, dirt=0.1),
+        dust=plain("dust", (0.58, 0.42, 0.27), 0.95, dirt=0.1),
         plastic=plain("plastic", (0.80, 0.80, 0.78), 0.35, clear=0.25, dirt=0.05),
         resin=plain("resin", (0.55, 0.30, 0.07), 0.12, clear=0.55, dirt=0.05),
         burnt=plain("burnt resin", (0.30, 0.11, 0.015), 0.25, clear=0.3, dirt=0.6),

@@ -1,0 +1,1 @@
+"""What stands before the camera, by phase. Each function lays one scene and returns its View."""

@@ -36,7 +36,7 @@ def develop(shot, source, path):
     if view["thumb"]:
         image = thumbed(image)
     middle = float(np.exp(np.log(image.mean(-1) + 1e-3).mean()))  # log average: what the meter sees
-    gain = 0.20 / middle**0.72 * 2 ** view["exposure"]
+    gain = 0.235 / middle**0.72 * 2 ** view["exposure"]
     image = film(vignetted(image) * gain * white(view["warmth"]))
     iso = int(np.clip(18 / middle, 50, 2000)) // 10 * 10
     image = sensor(image, iso, sum(map(ord, shot.name)))

@@ -54,7 +54,8 @@ class Recipe:
     def mix(self, factor, a, b, blend="MIX"):
         return self("MixRGB", {0: factor, 1: a, 2: b}, blend_type=blend).outputs[0]
 
-    def noise(self, vector, scale, detail=3.0, rough=0.5, distortion=0.0, output=0):
+    def noise(self, vector, scale, detail=3.0, rough=0.5, distortion=0.0, output=0, flat=False):
+        """`flat` looks at the vector's x and y alone, which costs half."""
         values = {
             "Vector": vector,
             "Scale": scale,
@@ -62,7 +63,7 @@ class Recipe:
             "Roughness": rough,
             "Distortion": distortion,
         }
-        return self("TexNoise", values).outputs[output]
+        return self("TexNoise", values, noise_dimensions="2D" if flat else "3D").outputs[output]
 
     def bump(self, strength, distance, height):
         return self("Bump", {"Strength": strength, "Distance": distance, "Height": height})
@@ -80,10 +81,12 @@ def wood(name, light, dark, rough=0.55, coat=0.0, ring=22.0, glue=False, contras
     chance = r("ObjectInfo").outputs["Random"]
     log = r("CombineXYZ", {i: r.math("MULTIPLY", chance, f) for i, f in enumerate((71.0, 37.0, 13.0))})
     v = r.moved(grain, log)
-    figure = r.noise(r.scaled(v, (0.7, 9, 1)), 1.0, 4.0, 0.6, 0.8)
-    streak = r.noise(r.scaled(v, (2.5, 70, 1)), 1.0, 3.0, 0.6)
-    pore = r.noise(r.scaled(v, (9, 420, 1)), 1.0, 2.0, 0.6)
-    sway = r("CombineXYZ", {1: r.math("MULTIPLY", r.noise(r.scaled(v, (0.55, 2.5, 1)), 1.0, 2.0), 0.35)})
+    figure = r.noise(r.scaled(v, (0.7, 9, 1)), 1.0, 4.0, 0.6, 0.8, flat=True)
+    streak = r.noise(r.scaled(v, (2.5, 70, 1)), 1.0, 3.0, 0.6, flat=True)
+    pore = r.noise(r.scaled(v, (9, 420, 1)), 1.0, 2.0, 0.6, flat=True)
+    sway = r(
+        "CombineXYZ", {1: r.math("MULTIPLY", r.noise(r.scaled(v, (0.55, 2.5, 1)), 1.0, 2.0, flat=True), 0.35)}
+    )
     rings = r(
         "TexWave",
         {"Vector": r.moved(v, sway), "Scale": ring, "Distortion": 1.5, "Detail": 2.0, "Detail Scale": 1.5},
@@ -109,8 +112,10 @@ def wood(name, light, dark, rough=0.55, coat=0.0, ring=22.0, glue=False, contras
         across = r("UVMap", uv_map="across").outputs[0]
         y = r("SeparateXYZ", {0: across}).outputs[1]
         edge = r.math("MINIMUM", y, r.math("SUBTRACT", 1.0, y))
-        patch = r.noise(r.scaled(across, (3, 8, 1)), 1.0, 4.0, 0.7)
-        smear = r.ramp(r.math("SUBTRACT", r.math("MULTIPLY", patch, 0.30), edge), (0.0, 0.0), (0.05, 0.75))
+        along = r("SeparateXYZ", {0: v}).outputs[0]
+        patch = r.noise(r("CombineXYZ", {0: r.math("MULTIPLY", along, 7.0), 1: y}), 1.0, 4.0, 0.7, flat=True)
+        reach = r.math("SUBTRACT", r.math("MULTIPLY", patch, 0.5), 0.17)
+        smear = r.ramp(r.math("SUBTRACT", reach, edge), (0.0, 0.0), (0.05, 0.75))
         colour = r.mix(smear, colour, r.mix(0.7, colour, (0.30, 0.17, 0.07), "MULTIPLY"))
         roughness = r.mix(smear, roughness, (0.22, 0.22, 0.22))
     return r.finish(
@@ -143,26 +148,28 @@ def concrete():
     r = Recipe("concrete")
     where = r("TexCoord").outputs["Object"]
     broad, mid, fine = (
-        r.noise(where, 0.9, 5.0, 0.62, 0.4),
-        r.noise(where, 14.0, 4.0, 0.7),
-        r.noise(where, 160.0, 2.0),
+        r.noise(where, 0.9, 5.0, 0.62, 0.4, flat=True),
+        r.noise(where, 14.0, 4.0, 0.7, flat=True),
+        r.noise(where, 160.0, 2.0, flat=True),
     )
     factor = r.math("ADD", r.math("MULTIPLY", broad, 0.65), r.math("MULTIPLY", mid, 0.35))
     colour = r.ramp(
         factor, (0.33, (0.16, 0.15, 0.14)), (0.5, (0.27, 0.26, 0.245)), (0.68, (0.36, 0.35, 0.33))
     )
     colour = r.mix(
-        r.ramp(r.noise(where, 1.7, 4.0, 0.75, 1.0), (0.60, 0.0), (0.68, 0.6)), colour, (0.10, 0.09, 0.085)
+        r.ramp(r.noise(where, 1.7, 4.0, 0.75, 1.0, flat=True), (0.60, 0.0), (0.68, 0.6)),
+        colour,
+        (0.10, 0.09, 0.085),
     )
     colour = r.mix(
-        r.ramp(r.noise(where, 55.0, 2.0, 0.6), (0.70, 0.0), (0.72, 0.7)), colour, (0.5, 0.47, 0.42)
+        r.ramp(r.noise(where, 55.0, 2.0, 0.6, flat=True), (0.70, 0.0), (0.72, 0.7)), colour, (0.5, 0.47, 0.42)
     )
-    wander = r.scaled(r.noise(where, 2.2, 3.0, output=1), (0.5, 0.5, 0))
+    wander = r.scaled(r.noise(where, 2.2, 3.0, output=1, flat=True), (0.5, 0.5, 0))
     crack = r(
         "TexVoronoi", {"Vector": r.moved(where, wander), "Scale": 0.55}, feature="DISTANCE_TO_EDGE"
     ).outputs[0]
     colour = r.mix(r.ramp(crack, (0.0, 0.7), (0.003, 0.0)), colour, (0.05, 0.045, 0.04))
-    dust = r.math("ADD", r.noise(where, 2.3, 4.0, 0.7), r.math("MULTIPLY", mid, 0.3))
+    dust = r.math("ADD", r.noise(where, 2.3, 4.0, 0.7, flat=True), r.math("MULTIPLY", mid, 0.3))
     colour = r.mix(r.ramp(dust, (0.62, 0.0), (0.85, 0.55)), colour, (0.55, 0.42, 0.27))
     return r.finish(
         Base_Color=colour,
@@ -174,7 +181,7 @@ def concrete():
 def block_wall(colour=(0.47, 0.455, 0.41)):
     r = Recipe("blocks")
     uv = r("UVMap", uv_map="grain").outputs[0]
-    rough_uv = r.moved(uv, r.scaled(r.noise(uv, 7.0, 3.0, output=1), (0.012, 0.012, 0)))
+    rough_uv = r.moved(uv, r.scaled(r.noise(uv, 7.0, 3.0, output=1, flat=True), (0.012, 0.012, 0)))
     brick = r(
         "TexBrick",
         {
@@ -190,8 +197,8 @@ def block_wall(colour=(0.47, 0.455, 0.41)):
         },
     )
     stain, fine, z = (
-        r.noise(uv, 1.3, 5.0, 0.65),
-        r.noise(uv, 70.0, 2.0, 0.7),
+        r.noise(uv, 1.3, 5.0, 0.65, flat=True),
+        r.noise(uv, 70.0, 2.0, 0.7, flat=True),
         r("SeparateXYZ", {0: uv}).outputs[1],
     )
     shade = r.mix(1.0, (*colour, 1), brick.outputs[0], "MULTIPLY")

@@ -92,7 +92,7 @@ def body_plan():
     path = [on_loft(2.30 + hull(0.25, u).y, hull(0.25, u).z + 0.02, 0.006) for u in np.linspace(0, 1, 30)]
     sweep(path, 0.008, 0.012, M["pine"], [Vector((0, 0, 1))] * len(path))
     return View(
-        (c.x - 0.35, c.y - 0.95, 1.15), (c.x + 0.02, c.y + 0.06, 0.0), lens=30, focus=tuple(c), stop=5, roll=4
+        (c.x - 0.35, c.y - 0.95, 1.15), (c.x + 0.02, c.y + 0.06, 0.0), lens=30, focus=tuple(c), stop=5, roll=4, exposure=0.45
     )
 
 

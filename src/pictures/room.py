@@ -65,7 +65,7 @@ def _front():
     for y0, y1, z0, z1 in (
         (LEFT - 3, LEFT + 0.12, 0, 4),
         (RIGHT - 0.12, RIGHT + 3, 0, 4),
-        (LEFT, RIGHT, HEAD, 4),
+        (LEFT + 0.12, RIGHT - 0.12, HEAD, 4),
     ):
         panel((x, y0, z0), (x, y1, z0), (x, y1, z1), (x, y0, z1), M["blocks"], y1 - y0, z1 - z0)
     for y in (LEFT + 0.15, RIGHT - 0.15):

@@ -146,7 +146,7 @@ def from_the_door_at_night():
     """From the drive, hand not steady, at the end of a long evening."""
     boat = setup(5, light=replace(light.NIGHT, door=0))
     clamp_row(boat, 4, -1, np.linspace(0.08, 0.95, 18))
-    return View((-4.3, 0.75, 1.55), (1.6, -0.1, 1.0), lens=26, focus=(0, 0, 1), roll=-1.4, shake=(7, 3))
+    return View((-4.3, 0.75, 1.55), (1.6, -0.1, 1.0), lens=26, focus=(0, 0, 1), roll=-1.4, exposure=-0.6, shake=(6, 2))
 
 
 def lap_bevel_by_flash():
@@ -166,7 +166,7 @@ def lap_bevel_by_flash():
 
 def sanding():
     """The bottom dull with sanding, the work lamp low along it to show the hollows."""
-    lamp = light.Light(window=0.5, sky=light.BLUE, work=((-0.75, 1.15, 0.85), (2.0, 0.2, 1.1), 420))
+    lamp = light.Light(window=0.5, sky=light.BLUE, work=((5.05, -1.25, 1.20), (1.6, -0.2, 1.05), 420))
     boat = setup(PLANKS, finish="sanded", light=lamp, litter=0)
     boat.spine(M["oak"], outer=True)
     top = boat.outside(0.26, 0.26, -1)

@@ -135,8 +135,8 @@ def transom_and_pattern():
     pattern = [Vector((x - (h - 0.10), y + w, z)) for w, h in half] + [Vector((x - 0.03, y, z))]
     slab(pattern, Vector((0, 0, 0.004)), M["mould"], 0.0005)
     line = [Vector((x - (h - 0.10), y - w, z + 0.0004)) for w, h in half]
-    tube(line, 0.0009, M["dark"])
-    tube([Vector((x - 0.005, y, z + 0.0004)), Vector((x - 0.57, y, z + 0.0004))], 0.0008, M["dark"])
+    tube(line, 0.0005, M["dark"])
+    tube([Vector((x - 0.005, y, z + 0.0004)), Vector((x - 0.57, y, z + 0.0004))], 0.0005, M["dark"])
     pencil(x - 0.30, y - 0.28, z, 20, "yellow")
     bevel_gauge(x - 0.45, y - 0.40, z, 60, 75)
     shavings(12, [(x - 0.4, y - 0.5)], 0.1, z)

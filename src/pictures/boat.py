@@ -12,6 +12,7 @@ from lines import (
     normal,
     plank_edges,
     stem,
+    width_across,
     width_at_height,
 )
 from materials import M
@@ -167,8 +168,15 @@ class Boat:
     def thwarts(self, wood="varnished_fir", knees=True):
         z = THWART_HEIGHT
         for t, wide in ((0.30, 0.24), (0.56, 0.26), (0.80, 0.24)):
-            x, y = hull(t, 0.6).x, width_at_height(t, z) - 0.012
-            box(self.at(Vector((x, 0, z))), (wide, 2 * y, 0.022), M[wood], bevel=0.004)
+            x = hull(t, 0.6).x
+            ends = [(x + dx, width_across(x + dx, z - 0.012) - 0.010) for dx in (-wide / 2, wide / 2)]
+            outline = ends + [(a, -b) for a, b in reversed(ends)]
+            slab(
+                [self.at(Vector((a, b, z - 0.011))) for a, b in outline],
+                Vector((0, 0, 0.022)),
+                M[wood],
+                0.004,
+            )
             cylinder(self.at(Vector((x, 0, z / 2 + 0.03))), 0.016, z - 0.05, M[wood])
             for side in (-1, 1) if knees else ():
                 foot, head = width_at_height(t, z + 0.015) - 0.014, width_at_height(t, 0.5) - 0.016

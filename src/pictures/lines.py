@@ -69,6 +69,12 @@ def width_at_height(t, z):
     return hull(t, float(np.interp(z, [hull(t, u).z for u in us], us))).y
 
 
+def width_across(x, z):
+    """Half the width inside the planking at x aft of the stem and height z."""
+    at = [(hull(t, 0.5 + 0.5 * z).x, width_at_height(t, z)) for t in np.linspace(0.05, 1, 60)]
+    return float(np.interp(x, *zip(*at)))
+
+
 def _plank_lines():
     us = np.linspace(0, 1, 201)
     steps = [(hull(0.5, b) - hull(0.5, a)).length for a, b in zip(us, us[1:])]

@@ -154,13 +154,16 @@ def panel(a, b, c, d, material, u=1, v=1):
 
 
 def slab(outline, offset, material, bevel=0.001):
-    """A flat outline of points, thickened by the vector `offset`; grain along the outline's first axis."""
+    """A flat outline of points, thickened by the vector `offset`; grain along its longer side."""
     n = len(outline)
     v = list(outline) + [p + offset for p in outline]
     faces = [tuple(range(n)), tuple(range(n, 2 * n))] + [
         (i, (i + 1) % n, n + (i + 1) % n, n + i) for i in range(n)
     ]
-    flat = [(p.x + p.y, p.z) for p in outline]
+    through = max(range(3), key=lambda i: abs(offset[i]))
+    extent = {i: max(p[i] for p in outline) - min(p[i] for p in outline) for i in range(3) if i != through}
+    a, b = sorted(extent, key=extent.get, reverse=True)
+    flat = [(p[a], p[b]) for p in outline]
     uvs = [flat, flat] + [
         [(flat[i][0], 0), (flat[(i + 1) % n][0], 0), (flat[(i + 1) % n][0], 0.02), (flat[i][0], 0.02)]
         for i in range(n)

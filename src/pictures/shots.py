@@ -198,9 +198,9 @@ SHOTS = [
     Shot("setting_up.stem_in_clamps", "2025/2025-09-20-stem/stem.jpg", "2025:09:20 21:16:05", seed=4),
     Shot("setting_up.bench_tools", "2025/2025-10-04-stem-shaped/tools.jpg", "2025:10:04 16:58:47", seed=4),
     Shot(
-        "setting_up.keelson_on_horses",
-        "2025/2025-10-18-keelson/keelson.jpg",
-        "2025:10:18 14:20:13",
+        "setting_up.boards_on_horses",
+        "2025/2025-06-07-lumber/rails.jpg",
+        "2025:06:07 14:20:13",
         position=ADRIFT,
         seed=4,
     ),

@@ -168,8 +168,8 @@ def bench_tools():
     )
 
 
-def keelson_on_horses():
-    """The keelson, scarfed and planed, on two horses through the length of the garage."""
+def boards_on_horses():
+    """The strongback's two rails to be, planed on two horses through the length of the garage."""
     garage(light.DAY, litter=160)
     y, z = -0.2, 0.82
     horses((0.3, 3.4), y, z - 0.05)

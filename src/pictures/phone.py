@@ -4,7 +4,7 @@ import subprocess
 
 import numpy as np
 
-QUALITY = 88
+QUALITY = 86
 PHONE = {"Make": "Quillon", "Model": "Q2 Compact", "Software": "Q2 4.1.7", "SerialNumber": "Q2-000417"}
 # How the stored pixels are turned for each EXIF orientation, so that a reader who obeys it sees them upright.
 TURNS = {

@@ -184,6 +184,7 @@ SHOTS = [
         "setting_up.strongback_squared",
         "2025/2025-06-14-strongback/strongback.jpg",
         "2025:06:14 08:22:40",
+        orientation=4,
         seed=2,
     ),
     Shot("setting_up.moulds_leaning", "2025/2025-07-19-moulds-cut/moulds.jpg", "2025:07:19 17:35:18", seed=2),
@@ -196,7 +197,13 @@ SHOTS = [
     ),
     Shot("setting_up.three_moulds", "2025/2025-08-16-three-up/three.jpg", "2025:08:16 19:44:36", seed=2),
     Shot("setting_up.stem_in_clamps", "2025/2025-09-20-stem/stem.jpg", "2025:09:20 21:16:05", seed=4),
-    Shot("setting_up.bench_tools", "2025/2025-10-04-stem-shaped/tools.jpg", "2025:10:04 16:58:47", seed=4),
+    Shot(
+        "setting_up.bench_tools",
+        "2025/2025-10-04-stem-shaped/tools.jpg",
+        "2025:10:04 16:58:47",
+        orientation=2,
+        seed=4,
+    ),
     Shot(
         "setting_up.boards_on_horses",
         "2025/2025-06-07-lumber/rails.jpg",

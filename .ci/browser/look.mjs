@@ -1,5 +1,6 @@
 // Opens pages of a site in Chromium and tells what is wrong with them, as JSON on standard output.
-// Standard input: {"chromium": path, "site": folder, "pages": [path, ...]}.
+// Standard input: {"chromium": path, "site": folder, "pages": [path, ...], "close": [path, ...]}: all pages, and those
+// of them that are looked at on every screen.
 // A finding: {"check", "page", "view", "what"}.
 import { readFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
@@ -9,7 +10,7 @@ import puppeteer from 'puppeteer-core';
 import * as checks from './checks.mjs';
 import { serve } from './serve.mjs';
 
-const { chromium, site, pages } = JSON.parse(readFileSync(0, 'utf8'));
+const { chromium, site, pages, close: closely } = JSON.parse(readFileSync(0, 'utf8'));
 const findings = [];
 const profile = mkdtempSync(join(tmpdir(), 'ribband-chromium-'));
 const browser = await puppeteer.launch({
@@ -29,7 +30,11 @@ const SCREENS = [
   { theme: 'dark', fineness: 2, width: 320 },
   { theme: 'dark', fineness: 2, width: 1280 },
 ];
+// Each theme, each fineness and each width once.
+const CROSSWISE = [SCREENS[0], SCREENS[3]];
 const SERVED_WIDTHS = [320, 768, 1280];
+// Half of the time a page is waited for: for frames that follow the focus, for shifts that do not come.
+const HANDS = 2 * availableParallelism();
 // A sheet of A4 with margins of 10 mm, in CSS pixels.
 const PAPER_WIDTH = 718;
 
@@ -64,8 +69,9 @@ async function withTab(page, base, { theme = 'light', fineness = 1, width, scrip
 }
 
 async function look(page) {
+  const every = closely.includes(page);
   let words;
-  for (const screen of SCREENS) {
+  for (const screen of every ? SCREENS : CROSSWISE) {
     await withTab(page, disk, screen, async (tab, found) => {
       words = await checks.words(tab);
       await checks.unfold(tab);
@@ -79,7 +85,7 @@ async function look(page) {
       }
     });
   }
-  for (const width of SERVED_WIDTHS) {
+  for (const width of every ? SERVED_WIDTHS : [768]) {
     await withTab(page, http, { width }, async (tab, found) => {
       found('pictures', await checks.pictures(tab));
       found('shift', await checks.shift(tab));
@@ -99,7 +105,7 @@ async function work() {
 }
 
 try {
-  await Promise.all(Array.from({ length: availableParallelism() }, work));
+  await Promise.all(Array.from({ length: HANDS }, work));
 } finally {
   await browser.close();
   close();

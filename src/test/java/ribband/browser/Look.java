@@ -29,21 +29,29 @@ final class Look {
   private Look() {}
 
   /**
+   * @param close those of the pages that are looked at on every screen; the others on two
    * @param scratch an empty folder beside the site
    */
-  static List<Finding> at(Path site, List<String> pages, Path scratch)
+  static List<Finding> at(Path site, List<String> pages, List<String> close, Path scratch)
       throws IOException, InterruptedException {
-    return by("look.mjs", site, pages, scratch);
+    return by("look.mjs", site, pages, close, scratch);
   }
 
   /**
-   * @param script what is done with the pages
+   * What the hands of a reader find on pages with the viewer.
+   *
    * @param scratch an empty folder beside the site
    */
-  static List<Finding> by(String script, Path site, List<String> pages, Path scratch)
+  static List<Finding> atViewer(Path site, List<String> pages, Path scratch)
+      throws IOException, InterruptedException {
+    return by("viewer.mjs", site, pages, List.of(), scratch);
+  }
+
+  private static List<Finding> by(
+      String script, Path site, List<String> pages, List<String> close, Path scratch)
       throws IOException, InterruptedException {
     String node = Installed.node();
-    Path asked = Files.writeString(scratch.resolve("asked.json"), question(site, pages));
+    Path asked = Files.writeString(scratch.resolve("asked.json"), question(site, pages, close));
     Path answer = scratch.resolve("answer.json");
     Process look =
         new ProcessBuilder(node, Installed.CHECKS.resolve("browser").resolve(script).toString())
@@ -61,20 +69,27 @@ final class Look {
     return findings(Files.readString(answer, StandardCharsets.UTF_8));
   }
 
-  private static String question(Path site, List<String> pages) throws IOException {
+  private static String question(Path site, List<String> pages, List<String> close)
+      throws IOException {
     StringWriter text = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
       json.writeStartObject();
       json.writeStringField("chromium", Installed.chromium());
       json.writeStringField("site", site.toRealPath().toString());
-      json.writeArrayFieldStart("pages");
-      for (String page : pages) {
-        json.writeString(page);
-      }
-      json.writeEndArray();
+      paths(json, "pages", pages);
+      paths(json, "close", close);
       json.writeEndObject();
     }
     return text.toString();
+  }
+
+  private static void paths(JsonGenerator json, String name, List<String> paths)
+      throws IOException {
+    json.writeArrayFieldStart(name);
+    for (String path : paths) {
+      json.writeString(path);
+    }
+    json.writeEndArray();
   }
 
   private static List<Finding> findings(String answer) throws IOException {

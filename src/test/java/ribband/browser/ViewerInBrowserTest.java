@@ -78,7 +78,7 @@ class ViewerInBrowserTest {
   void theViewerHoldsForEveryHand() throws IOException, InterruptedException {
     assertEquals(
         "",
-        Look.by("viewer.mjs", site, PAGES, scratch).stream()
+        Look.atViewer(site, PAGES, scratch).stream()
             .map(f -> f.check() + " (" + f.view() + "): " + f.what())
             .collect(Collectors.joining("\n")));
   }
@@ -89,7 +89,7 @@ class ViewerInBrowserTest {
     Files.writeString(site.resolve("assets/viewer.js"), "// Does nothing.\n");
 
     Set<String> wrong =
-        Look.by("viewer.mjs", site, PAGES, scratch).stream()
+        Look.atViewer(site, PAGES, scratch).stream()
             .filter(finding -> finding.view().equals("disk"))
             .map(Look.Finding::check)
             .collect(Collectors.toCollection(TreeSet::new));

@@ -8,12 +8,12 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.browser.Tabs.Place;
 import ribband.cli.WatchRun;
+import ribband.whole.FullJournal;
 
 /** Pages in Chromium while their journal is written. */
 class WatchInBrowserTest {
@@ -27,16 +27,11 @@ class WatchInBrowserTest {
   private Path entry;
 
   @BeforeEach
-  void copyOfTheSample() throws IOException {
+  void journal() throws IOException {
     Installed.node();
     Installed.chromium();
-    Path sample = Path.of("sample-journal").toAbsolutePath();
-    boat = folder.resolve("boat");
-    try (Stream<Path> files = Files.walk(sample)) {
-      for (Path file : files.filter(f -> !f.startsWith(sample.resolve("site"))).toList()) {
-        Files.copy(file, boat.resolve(sample.relativize(file)));
-      }
-    }
+    boat = Files.createDirectory(folder.resolve("boat"));
+    FullJournal.write(boat);
     entry = boat.resolve("2026/2026-11-20-long-night.md");
     write("The first words.");
   }
@@ -64,7 +59,7 @@ class WatchInBrowserTest {
         "Faired, looked along it, faired again, and looked along it once more.\n\n".repeat(60);
     return "---\ntitle: "
         + title
-        + "\nphase: lofting\nhours: "
+        + "\nphase: fairing\nhours: "
         + hours
         + "\n---\n"
         + evening

@@ -1,16 +1,22 @@
 """Reads what strace wrote down of a run (-f -y -s 0, signals left out).
 
-Usage: trace.py calls TRACE FOLDER CALL,CALL...   each of these calls that changed something in FOLDER: its
-                                                  name, its path there or *, its number, by tabs
+Usage: trace.py calls TRACE FOLDER CALL,CALL... TURN
+                                                  each of these calls that changed something in FOLDER: its
+                                                  name, its path there or *, its number, by tabs; with a
+                                                  turn, a number, the first, the last and two of those alike
        trace.py order TRACE SITE                  what of a publish was not done in the order promised
+       trace.py steps TRACE SITE OLD SCRATCH      dead links after any step on the way from OLD to SITE
        trace.py writes TRACE FROM JOURNAL [OWN]   calls that could change the journal, its OWN folders apart
-The last two exit 1 if they have something to print. FROM is the folder the run was started in.
+The last three exit 1 if they have something to print. FROM is the folder the run was started in.
 """
 
 import os
 import re
+import shutil
 import sys
 from collections import Counter, namedtuple
+
+import links
 
 WRITES = {"write", "pwrite64", "writev", "pwritev", "pwritev2", "sendfile", "copy_file_range", "ftruncate", "fallocate"}
 FLUSHES = {"fsync", "fdatasync"}
@@ -65,7 +71,7 @@ def plan(trace, folder, names):
 
     A path that holds the process's number is another one in each run: * stands for any path.
     """
-    seen, planned = Counter(), []
+    seen, planned, kinds = Counter(), [], {}
     for call in calls(trace):
         if call.name not in names:
             continue
@@ -79,7 +85,41 @@ def plan(trace, folder, names):
         else:
             number = seen[call.thread, call.name, path]
             planned.append(f"{call.name}\t{os.path.relpath(path, folder)}\t{number}")
-    return list(dict.fromkeys(planned))
+        kinds[planned[-1]] = (call.name, os.path.dirname(path), os.path.dirname(call.paths[-1]))
+    return list(dict.fromkeys(planned)), kinds
+
+
+def by_turns(planned, kinds, turn):
+    """The first and the last of the calls that are of a kind, and two of those between: as turns go on, each."""
+    taken = set()
+    for kind in set(kinds.values()):
+        alike = [call for call in planned if kinds[call] == kind]
+        between = alike[1:-1]
+        taken.update(alike[:1] + alike[-1:])
+        taken.update(between[(2 * turn + more) % len(between)] for more in (0, 1) if between)
+    return [call for call in planned if call in taken]
+
+
+def steps(trace, site, old, scratch):
+    """Each state that a follower could have met on the way, as the links in it are."""
+    wrong, done = [], 0
+    if os.path.isdir(old):
+        shutil.copytree(old, scratch)
+    for call in calls(trace):
+        if not call.done or call.name not in MOVES | REMOVALS or not inside(call.paths[-1], site):
+            continue
+        path = os.path.relpath(call.paths[-1], site)
+        place = os.path.join(scratch, path)
+        if call.name in MOVES:
+            os.makedirs(os.path.dirname(place), exist_ok=True)
+            shutil.copy(call.paths[-1], place)
+        elif os.path.isdir(place):
+            os.rmdir(place)
+        else:
+            os.remove(place)
+        done += 1
+        wrong += [f"after {call.name} of {path}: {dead}" for dead in links.dead_links(scratch)]
+    return wrong if done > 20 else wrong + ["hardly a step was seen"]
 
 
 def order(trace, site):
@@ -152,9 +192,14 @@ def writes(trace, folder, journal, own):
 if __name__ == "__main__":
     what, trace, *rest = sys.argv[1:]
     if what == "calls":
-        print("\n".join(plan(trace, rest[0], rest[1].split(","))))
+        planned, kinds = plan(trace, rest[0], rest[1].split(","))
+        print("\n".join(by_turns(planned, kinds, int(rest[2])) if rest[2] else planned))
         sys.exit(0)
-    found = order(trace, *rest) if what == "order" else writes(trace, rest[0], rest[1], rest[2:])
+    found = {
+        "order": lambda: order(trace, *rest),
+        "steps": lambda: steps(trace, *rest),
+        "writes": lambda: writes(trace, rest[0], rest[1], rest[2:]),
+    }[what]()
     for line in found:
         print(line)
     sys.exit(1 if found else 0)

@@ -16,7 +16,7 @@ import ribband.measure.Unreadable;
 class DatesFuzzTest {
   private static final LocalDate TONIGHT = LocalDate.of(2026, 3, 14);
 
-  @FuzzTest(maxDuration = "6s")
+  @FuzzTest(maxDuration = "4s")
   void dates(byte[] bytes) throws Unreadable {
     String text = new String(bytes, StandardCharsets.UTF_8);
     day(text);

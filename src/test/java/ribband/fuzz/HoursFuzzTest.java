@@ -11,7 +11,7 @@ import ribband.measure.Unreadable;
 
 /** A length of time is read and prints back, or is refused with advice that can be followed. */
 class HoursFuzzTest {
-  @FuzzTest(maxDuration = "6s")
+  @FuzzTest(maxDuration = "4s")
   void hours(byte[] bytes) throws Unreadable {
     String text = new String(bytes, StandardCharsets.UTF_8);
     Hours hours;

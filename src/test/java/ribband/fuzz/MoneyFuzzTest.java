@@ -14,7 +14,7 @@ class MoneyFuzzTest {
   private static final List<Currency> CURRENCIES =
       List.of(Currency.all().get("JPY"), Currency.all().get("USD"), Currency.all().get("KWD"));
 
-  @FuzzTest(maxDuration = "6s")
+  @FuzzTest(maxDuration = "4s")
   void money(byte[] bytes) throws Unreadable {
     String text = new String(bytes, StandardCharsets.UTF_8);
     for (Currency currency : CURRENCIES) {

@@ -18,7 +18,7 @@ class PreviewPathFuzzTest {
 
   @TempDir static Path root;
 
-  @FuzzTest(maxDuration = "8s")
+  @FuzzTest(maxDuration = "6s")
   void previewPath(byte[] bytes) throws IOException {
     Path site = Files.createDirectories(root.resolve("boat/site/entries")).getParent();
     Files.writeString(site.resolve("index.html"), PUBLISHED);

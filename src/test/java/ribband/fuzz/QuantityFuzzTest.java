@@ -16,7 +16,7 @@ import ribband.measure.Unreadable;
 class QuantityFuzzTest {
   private static final BigFraction THOUSAND = BigFraction.of(1000);
 
-  @FuzzTest(maxDuration = "6s")
+  @FuzzTest(maxDuration = "4s")
   void quantity(byte[] bytes) throws Unreadable {
     String text = new String(bytes, StandardCharsets.UTF_8);
     Quantity quantity;

@@ -21,7 +21,7 @@ class SiteFilesFuzzTest {
 
   @TempDir static Path root;
 
-  @FuzzTest(maxDuration = "8s")
+  @FuzzTest(maxDuration = "6s")
   void siteFiles(byte[] bytes) throws IOException, PressBusy {
     Path journal = Files.createDirectories(root.resolve("journal"));
     Path site = Files.createDirectories(root.resolve("out/site"));

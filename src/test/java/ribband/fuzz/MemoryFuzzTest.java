@@ -16,7 +16,7 @@ import ribband.memory.Memory;
 class MemoryFuzzTest {
   @TempDir static Path folder;
 
-  @FuzzTest(maxDuration = "4s")
+  @FuzzTest(maxDuration = "6s")
   void memory(byte[] bytes) throws IOException {
     load(bytes);
     load(summed(bytes));

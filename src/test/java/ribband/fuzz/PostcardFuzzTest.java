@@ -12,7 +12,7 @@ import ribband.postcard.Sheets;
 class PostcardFuzzTest {
   private static final int WORDS = 9;
 
-  @FuzzTest(maxDuration = "6s")
+  @FuzzTest(maxDuration = "8s")
   void postcard(byte[] bytes) {
     String[] lines = new String(bytes, StandardCharsets.UTF_8).split("\n", -1);
     List<Share> shares = new ArrayList<>();

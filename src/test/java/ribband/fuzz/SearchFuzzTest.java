@@ -17,7 +17,7 @@ import ribband.site.SearchScript;
  * back as what went in, its words as a second time.
  */
 class SearchFuzzTest {
-  @FuzzTest(maxDuration = "4s")
+  @FuzzTest(maxDuration = "6s")
   void search(byte[] bytes) throws IOException {
     String[] words = new String(bytes, StandardCharsets.UTF_8).split("\n", -1);
     List<SearchEntry> entries = new ArrayList<>();

@@ -21,7 +21,7 @@ import ribband.shop.StripPlan;
 class ShopFuzzTest {
   private static final Quantity INCH = new Quantity(BigFraction.ONE, Unit.of("in"));
 
-  @FuzzTest(maxDuration = "4s")
+  @FuzzTest(maxDuration = "6s")
   void shop(byte[] bytes) {
     String text = new String(bytes, StandardCharsets.UTF_8);
     read(text, Board::read).ifPresent(ShopFuzzTest::rip);

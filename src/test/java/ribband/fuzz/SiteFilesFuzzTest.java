@@ -21,7 +21,7 @@ class SiteFilesFuzzTest {
 
   @TempDir static Path root;
 
-  @FuzzTest(maxDuration = "6s")
+  @FuzzTest(maxDuration = "8s")
   void siteFiles(byte[] bytes) throws IOException, PressBusy {
     Path journal = Files.createDirectories(root.resolve("journal"));
     Path site = Files.createDirectories(root.resolve("out/site"));

@@ -52,7 +52,7 @@ class SpokenFuzzTest {
             .journal();
   }
 
-  @FuzzTest(maxDuration = "4s")
+  @FuzzTest(maxDuration = "6s")
   void spoken(byte[] bytes) {
     String line = new String(bytes, StandardCharsets.UTF_8);
     Spoken spoken = read(line);

@@ -17,6 +17,7 @@ import ribband.shop.Figure;
 /** Says a forecast to a person: dates with their odds, never one date alone. */
 public final class ForecastWords {
   private static final int MOST_SPELLS = 4;
+  private static final long QUARTER = 900;
 
   private ForecastWords() {}
 
@@ -53,10 +54,14 @@ public final class ForecastWords {
                         .orElse(""));
   }
 
-  /** Nobody knows to the minute what is not yet done. */
-  private static Hours rounded(Hours left) {
-    long quarter = 900;
-    return new Hours((left.seconds() + quarter - 1) / quarter * quarter);
+  /** In quarters of an hour, rounded up: nobody knows to the minute what is not yet done. */
+  public static Hours rounded(Hours left) {
+    return new Hours((left.seconds() + QUARTER - 1) / QUARTER * QUARTER);
+  }
+
+  /** {@code 9¼}: the hours left of a part, in quarters too. */
+  public static String hours(HoursLeft.Part part) {
+    return Saying.hours(rounded(part.hours()));
   }
 
   /** The Sundays with their odds, or why there is none; a sentence each. */

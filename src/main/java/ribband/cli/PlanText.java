@@ -60,7 +60,7 @@ final class PlanText {
         .whole()
         .ifPresent(
             whole -> {
-              sentence("all with a plan: " + StandingWords.ofWhole("the boat", ahead.standing()));
+              sentence("all with a plan: " + StandingWords.ofWhole(ahead.standing()));
               detail(indices(whole));
             });
     out.println();
@@ -96,8 +96,8 @@ final class PlanText {
         sentence(
             part.name()
                 + ": "
-                + StandingWords.hours(part.seconds())
-                + " hours, "
+                + Saying.hoursInWords(ForecastWords.rounded(part.hours()))
+                + ", "
                 + ForecastWords.how(part.basis()));
       }
       ForecastWords.leftOut(ahead.left()).ifPresent(this::sentence);

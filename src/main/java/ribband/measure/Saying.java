@@ -49,14 +49,12 @@ public final class Saying {
     return whole == 0 && rest != 0 ? quarter : grouped(BigInteger.valueOf(whole)) + quarter;
   }
 
-  /** {@code 26½ hours}, {@code 1 hour}, {@code 26 hours 40 minutes}, {@code 40 minutes}. */
+  /** {@code 26½ hours}, {@code 1 hour}, {@code 26:40 hours}; below an hour {@code 40 minutes}. */
   public static String hoursInWords(Hours hours) {
     long minutes = (hours.seconds() + 30) / 60;
-    if (minutes % 15 == 0) {
-      return hours(hours) + (minutes > 0 && minutes <= 60 ? " hour" : " hours");
-    }
-    String rest = minutes % 60 == 1 ? "1 minute" : minutes % 60 + " minutes";
-    return minutes < 60 ? rest : counted(minutes / 60, "hour", "hours") + " " + rest;
+    return minutes < 60 && minutes % 15 != 0
+        ? counted(minutes, "minute", "minutes")
+        : hours(hours) + " " + hourOrHours(hours);
   }
 
   /** {@code hour} or {@code hours}, beside figures in large letters. */

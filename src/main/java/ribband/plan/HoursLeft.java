@@ -45,6 +45,11 @@ public record HoursLeft(List<Part> parts, List<String> leftOut) {
         throw new IllegalArgumentException(name + ": " + seconds);
       }
     }
+
+    /** Rounded up to the second. */
+    public Hours hours() {
+      return new Hours(seconds.bigDecimalValue(0, RoundingMode.CEILING).longValueExact());
+    }
   }
 
   public HoursLeft {

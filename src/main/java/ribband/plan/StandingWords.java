@@ -1,7 +1,6 @@
 package ribband.plan;
 
 import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import ribband.measure.Hours;
@@ -19,7 +18,7 @@ public final class StandingWords {
 
   private StandingWords() {}
 
-  /** {@code at this rate planking takes 148 hours, 28 over plan}. */
+  /** {@code at this rate 148 hours in all, 28 over plan}; what it is of stands before it. */
   public static String of(PhaseStanding phase) {
     Optional<EarnedValue> earned = phase.earned();
     if (phase.isDone()) {
@@ -34,11 +33,11 @@ public final class StandingWords {
     if (phase.complete().basis() == Complete.Basis.ASSUMED) {
       return used(earned.get());
     }
-    return atThisRate(inASentence(phase.phase().title()), earned.get());
+    return atThisRate(earned.get());
   }
 
-  /** The same of the whole; its name is what the sentence calls it, as {@code the boat}. */
-  public static String ofWhole(String name, Standing standing) {
+  /** The same of the whole. */
+  public static String ofWhole(Standing standing) {
     Optional<EarnedValue> whole = standing.whole();
     if (whole.isEmpty()) {
       return "no hours planned";
@@ -53,7 +52,7 @@ public final class StandingWords {
     }
     return standing.isGuess()
         ? used(earned)
-        : atThisRate(name, earned)
+        : atThisRate(earned)
             + (standing.assumed().isEmpty() ? "" : "; part of it assumed by hours");
   }
 
@@ -78,17 +77,15 @@ public final class StandingWords {
             + " used, how far it stands is not noted";
   }
 
-  private static String atThisRate(String name, EarnedValue earned) {
+  private static String atThisRate(EarnedValue earned) {
     return earned
         .eac()
         .map(StandingWords::rounded)
         .map(
             eac ->
                 "at this rate "
-                    + name
-                    + " takes "
                     + Saying.hoursInWords(eac)
-                    + ", "
+                    + " in all, "
                     + againstPlan(seconds(eac), earned.bac()))
         .orElseGet(() -> Saying.hoursInWords(earned.ac()) + " so far, none of it done yet");
   }
@@ -115,13 +112,6 @@ public final class StandingWords {
 
   private static Hours magnitude(BigFraction seconds) {
     return new Hours(seconds.abs().bigDecimalValue(0, RoundingMode.HALF_UP).longValueExact());
-  }
-
-  /** A title inside a sentence: small, where its second letter is small too. */
-  private static String inASentence(String title) {
-    return title.matches("\\p{Lu}\\p{Ll}.*")
-        ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1)
-        : title;
   }
 
   /** {@code −12½}; zero without a sign. */

@@ -16,6 +16,7 @@ import ribband.chart.WorkOrder;
 import ribband.chart.Yardstick;
 import ribband.jobs.JobWords;
 import ribband.jobs.OpenJob.State;
+import ribband.measure.Hours;
 import ribband.measure.Saying;
 import ribband.measure.ShopTalk;
 import ribband.nights.NightWords;
@@ -166,17 +167,21 @@ final class AheadPage {
                     day ->
                         new Fan.Day(
                             day.date(),
-                            day.p5().seconds(),
-                            day.p20().seconds(),
-                            day.p50().seconds(),
-                            day.p80().seconds(),
-                            day.p95().seconds()))
+                            left(day.p5()),
+                            left(day.p20()),
+                            left(day.p50()),
+                            left(day.p80()),
+                            left(day.p95())))
                 .toList(),
             new Fan.Done(day(forecast.p50()), day(forecast.p80()), day(forecast.p95())),
             ahead.cold().stream()
                 .map(cold -> new Fan.ColdMonth(cold.month(), Saying.list(cold.adhesives())))
                 .toList(),
             Yardstick.hours()));
+  }
+
+  private static long left(Hours hours) {
+    return ForecastWords.rounded(hours).seconds();
   }
 
   private static LocalDate day(Figure<LocalDate> sunday) {
@@ -204,7 +209,7 @@ final class AheadPage {
             part ->
                 new LeftLine(
                     Saying.capitalised(part.name()),
-                    StandingWords.hours(part.seconds()),
+                    ForecastWords.hours(part),
                     ForecastWords.how(part.basis())))
         .toList();
   }

@@ -143,7 +143,7 @@ final class AheadPlan {
       }
     }
     if (standing.whole().map(EarnedValue::ac).filter(ac -> !ac.isZero()).isPresent()) {
-      said.add("All of it: " + StandingWords.ofWhole("the boat", standing) + ".");
+      said.add("All of it: " + StandingWords.ofWhole(standing) + ".");
     }
     if (!standing.leftOut().isEmpty() && !said.isEmpty()) {
       said.add(

@@ -12,6 +12,7 @@ import ribband.ledger.PerHour;
 import ribband.ledger.PhaseRow;
 import ribband.ledger.Purchases;
 import ribband.ledger.Purchases.Spent;
+import ribband.ledger.WholePlan;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Saying;
@@ -32,6 +33,7 @@ final class MoneyPage {
       List<Chart<PhaseBars>> chart,
       List<Line> lines,
       List<PhaseLine> phases,
+      PhaseLine together,
       List<Share> suppliers) {}
 
   /**
@@ -51,7 +53,7 @@ final class MoneyPage {
       boolean refund,
       String running) {}
 
-  /** A phase's money beside its plan. */
+  /** A phase's money beside its plan, or that of all of them. */
   record PhaseLine(String title, String href, String actual, String plan, String left) {}
 
   /** A part of the whole. */
@@ -67,6 +69,7 @@ final class MoneyPage {
         charts.phaseMoney(),
         lines(),
         phases(),
+        together(total),
         suppliers(total));
   }
 
@@ -152,6 +155,16 @@ final class MoneyPage {
                   .orElse("")));
     }
     return lines;
+  }
+
+  private PhaseLine together(Money total) {
+    WholePlan plan = WholePlan.of(book.ledger().phases());
+    return new PhaseLine(
+        "Together",
+        "",
+        book.words().money(total),
+        plan.cost().map(book.words()::money).orElse(plan.partCost() ? "not all planned" : ""),
+        plan.cost().map(cost -> book.words().money(cost.minus(total))).orElse(""));
   }
 
   /** What came back is no share of anything. */

@@ -2,6 +2,7 @@ package ribband.site;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import ribband.album.Leaf;
 import ribband.chart.Chart;
@@ -13,6 +14,7 @@ import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Saying;
+import ribband.plan.PhaseStanding;
 import ribband.plan.StandingWords;
 
 /** One phase: plan beside actual, and where its hours went, night by night. */
@@ -81,21 +83,26 @@ final class PhasePage {
         audit(phase.id(), page),
         Saying.hours(row.hours()),
         book.words().money(row.cost()),
-        Stream.concat(standing(phase, page), lessons(phase, page).stream()).toList(),
+        Stream.concat(standingInWords(phase, page), lessons(phase, page).stream()).toList(),
         new Prints(page).gallery(inPhase, true));
   }
 
   /** How it stands against its plan, once it is begun. */
-  private Stream<Link> standing(Phase phase, String page) {
-    return book.ahead().stream()
-        .flatMap(ahead -> ahead.standing().phases().stream())
-        .filter(standing -> standing.phase().id().equals(phase.id()))
+  private Stream<Link> standingInWords(Phase phase, String page) {
+    return standing(phase).stream()
         .filter(standing -> standing.planned().isPresent() && !standing.hours().isZero())
         .map(
             standing ->
                 new Link(
                     Saying.capitalised(StandingWords.of(standing)),
                     Addresses.href(page, Addresses.AHEAD + "#plan")));
+  }
+
+  private Optional<PhaseStanding> standing(Phase phase) {
+    return book.ahead().stream()
+        .flatMap(ahead -> ahead.standing().phases().stream())
+        .filter(standing -> standing.phase().id().equals(phase.id()))
+        .findFirst();
   }
 
   private List<Link> lessons(Phase phase, String page) {
@@ -116,28 +123,43 @@ final class PhasePage {
   private String sentence(PhaseRow row) {
     List<String> parts = new ArrayList<>();
     Hours whole = book.ledger().whole().totalHours();
+    Optional<PhaseStanding> done = standing(row.phase()).filter(PhaseStanding::isDone);
     parts.add(
         row.phase().title()
-            + " has taken "
+            + (done.isPresent() ? " took " : " has taken ")
             + Saying.hoursInWords(row.hours())
             + " in "
             + Saying.counted(row.sessions(), "session", "sessions")
             + ", "
             + Saying.share(row.hours().seconds(), whole.seconds())
             + " of all hours.");
-    row.phase().hours().ifPresent(plan -> parts.add(againstPlan(row.hours(), plan)));
+    Ended ended = done.isPresent() ? Ended.YES : Ended.NOT_YET;
+    row.phase().hours().ifPresent(plan -> parts.add(againstPlan(row.hours(), plan, ended)));
     return String.join(" ", parts);
   }
 
-  static String againstPlan(Hours actual, Hours plan) {
+  /** Whether a phase is done; hours of a plan are left only where it is not. */
+  private enum Ended {
+    YES,
+    NOT_YET
+  }
+
+  private static String againstPlan(Hours actual, Hours plan, Ended ended) {
     Hours gap = new Hours(Math.abs(actual.seconds() - plan.seconds()));
+    String planned = " the " + Saying.hoursInWords(plan) + " planned";
     // Less than is ever said.
     if (gap.seconds() < 30) {
-      return "That is the plan to the minute.";
+      return ended == Ended.YES ? "It is done, to plan." : "That is the plan to the minute.";
     }
-    return actual.compareTo(plan) > 0
-        ? "That is " + Saying.hoursInWords(gap) + " over the " + Saying.hours(plan) + " planned."
-        : Saying.hours(gap) + " of the " + Saying.hoursInWords(plan) + " planned are left.";
+    boolean isOver = actual.compareTo(plan) > 0;
+    return switch (ended) {
+      case YES ->
+          "It is done, " + Saying.hours(gap) + (isOver ? " over" : " under") + planned + ".";
+      case NOT_YET ->
+          isOver
+              ? "That is " + Saying.hours(gap) + " over" + planned + "."
+              : Saying.hours(gap) + " of" + planned + " are left.";
+    };
   }
 
   private List<Audit> audit(String phase, String page) {

@@ -15,12 +15,15 @@ import ribband.ledger.Ledger;
 import ribband.ledger.PhaseRow;
 import ribband.ledger.Row;
 import ribband.ledger.Sums;
+import ribband.ledger.WholePlan;
 import ribband.measure.Currency;
 import ribband.measure.Money;
 import ribband.measure.Saying;
 
 /** When and how long the boat was worked on, as the papers have it. */
 final class WorkTables {
+  private static final String PARTLY = "not all planned";
+
   private final Journal journal;
   private final Ledger ledger;
   private final Currency currency;
@@ -41,6 +44,9 @@ final class WorkTables {
    * @param costPlanned likewise
    */
   record PhaseLine(String title, Cell hours, String hoursPlanned, Cell cost, String costPlanned) {}
+
+  /** The plans of all phases together; empty where none has one. */
+  record Planned(String hours, String cost) {}
 
   /**
    * A month, or what was before the first.
@@ -106,6 +112,13 @@ final class WorkTables {
 
   List<PhaseLine> phases() {
     return ledger.phases().stream().map(this::phase).toList();
+  }
+
+  Planned planned() {
+    WholePlan plan = WholePlan.of(ledger.phases());
+    return new Planned(
+        plan.hours().map(Saying::hours).orElse(plan.partHours() ? PARTLY : ""),
+        plan.cost().map(this::money).orElse(plan.partCost() ? PARTLY : ""));
   }
 
   private PhaseLine phase(PhaseRow row) {

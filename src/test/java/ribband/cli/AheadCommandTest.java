@@ -82,9 +82,9 @@ class AheadCommandTest {
             hours bind: 4 hours, the usual evening, at 1 hour each make four
 
         Plan against actual
-          planking: at this rate planking takes 34 hours, 6 under plan
+          planking: at this rate 34 hours in all, 6 under plan
             EV 20, AC 17, CV 3, CPI 1.18, EAC 34, ETC 17, VAC 6, TCPI 0.87
-          all with a plan: at this rate the boat takes 57 hours, 10 under plan
+          all with a plan: at this rate 57 hours in all, 10 under plan
             EV 20, AC 17, CV 3, CPI 1.18, EAC 56:57, ETC 39:57, VAC 10:03, TCPI 0.94
 
         When she floats
@@ -268,9 +268,9 @@ class AheadCommandTest {
         Dunlin, what lies ahead on 17 March 2026 at 22:00
 
         Plan against actual
-          planking: at this rate planking takes 34 hours, 6 under plan
+          planking: at this rate 34 hours in all, 6 under plan
             EV 20, AC 17, CV 3, CPI 1.18, EAC 34, ETC 17, VAC 6, TCPI 0.87
-          all with a plan: at this rate the boat takes 57 hours, 10 under plan
+          all with a plan: at this rate 57 hours in all, 10 under plan
             EV 20, AC 17, CV 3, CPI 1.18, EAC 56:57, ETC 39:57, VAC 10:03, TCPI 0.94
 
                     hours                   complete     cost

@@ -205,7 +205,7 @@ class TallyCommandTest {
         longest run of weeks      1 week, 3 January 2026 to 4 January 2026
         longest gap without work  87 days, 2 February 2026 to 29 April 2026
         best month                5½ hours, January 2026
-        longest night             4 hours 1 minute, 1 February 2026
+        longest night             4:01 hours, 1 February 2026
         dearest purchase          $412.50, ply, 4 mm, 2 May 2026
         most pieces in a night    3 strakes, 3 May 2026
         """,

@@ -243,7 +243,7 @@ class AheadFuzzTest {
     }
     ahead.changes().orElseThrow().kinds().forEach(kind -> said.add(nights.whatIf(kind.whatIf())));
     ahead.standing().phases().forEach(phase -> said.add(StandingWords.of(phase)));
-    said.add(StandingWords.ofWhole("the boat", ahead.standing()));
+    said.add(StandingWords.ofWhole(ahead.standing()));
     said.add(ForecastWords.left(ahead.forecast()));
     said.addAll(ForecastWords.dates(ahead.forecast()));
     said.add(ForecastWords.drawn(ahead.forecast()));

@@ -22,8 +22,8 @@ class SayingTest {
     "60, 1, 1 hour",
     "90, 1½, 1½ hours",
     "1590, 26½, 26½ hours",
-    "61, 1:01, 1 hour 1 minute",
-    "1600, 26:40, 26 hours 40 minutes",
+    "61, 1:01, 1:01 hours",
+    "1600, 26:40, 26:40 hours",
     "75000, '1,250', '1,250 hours'"
   })
   void hours(long minutes, String said, String inWords) {

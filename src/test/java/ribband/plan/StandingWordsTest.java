@@ -29,10 +29,10 @@ class StandingWordsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "50, 74, 'at this rate planking takes 148 hours, 28 over plan'",
-    "50, 60, 'at this rate planking takes 120 hours, as planned'",
-    "50, 54, 'at this rate planking takes 108 hours, 12 under plan'",
-    "70, 100, 'at this rate planking takes 143 hours, 23 over plan'",
+    "50, 74, 'at this rate 148 hours in all, 28 over plan'",
+    "50, 60, 'at this rate 120 hours in all, as planned'",
+    "50, 54, 'at this rate 108 hours in all, 12 under plan'",
+    "70, 100, 'at this rate 143 hours in all, 23 over plan'",
     "100, 131, 'done in 131 hours, 11 over plan'",
     "100, 108, 'done in 108 hours, 12 under plan'",
     "100, 120, 'done in 120 hours, as planned'",
@@ -49,13 +49,13 @@ class StandingWordsTest {
   @Test
   void aShortPhaseIsSaidInQuartersOfAnHour() {
     assertEquals(
-        "at this rate knees takes 7¾ hours, 1¾ over plan",
+        "at this rate 7¾ hours in all, 1¾ over plan",
         words("Knees", "6", 7, done(90, Complete.Basis.NOTED)));
     assertEquals(
-        "at this rate knees takes 19¾ hours, 7¾ over plan",
+        "at this rate 19¾ hours in all, 7¾ over plan",
         words("Knees", "12", 15, done(76, Complete.Basis.NOTED)));
     assertEquals(
-        "at this rate knees takes 20 hours, 8 over plan",
+        "at this rate 20 hours in all, 8 over plan",
         words("Knees", "12", 15, done(75, Complete.Basis.NOTED)));
   }
 
@@ -80,13 +80,6 @@ class StandingWordsTest {
     assertEquals("done in 12 hours", words("Rigging", "", 12, done(100, Complete.Basis.NOTED)));
   }
 
-  @Test
-  void aNameInCapitalsKeepsThem() {
-    assertEquals(
-        "at this rate DWL takes 60 hours, as planned",
-        words("DWL", "60", 30, done(50, Complete.Basis.NOTED)));
-  }
-
   private String whole(String... entries) throws IOException {
     Standing standing =
         Boats.standing(
@@ -98,13 +91,13 @@ class StandingWordsTest {
               - {id: rigging}
             """,
             entries);
-    return StandingWords.ofWhole("the boat", standing);
+    return StandingWords.ofWhole(standing);
   }
 
   @Test
   void theWholeIsSaidLikeAPhase() throws IOException {
     assertEquals(
-        "at this rate the boat takes 50 hours, 10 over plan",
+        "at this rate 50 hours in all, 10 over plan",
         whole("2026-05-01\nphase: planking\nhours: 20\ncomplete: {planking: 80%}"));
     assertEquals(
         "done in 25 hours, 15 under plan",
@@ -123,7 +116,7 @@ class StandingWordsTest {
   @Test
   void aWholeThatIsPartlyGuessedHasARateAndIsNeverDone() throws IOException {
     assertEquals(
-        "at this rate the boat takes 40 hours, as planned; part of it assumed by hours",
+        "at this rate 40 hours in all, as planned; part of it assumed by hours",
         whole(
             "2026-05-01\nphase: planking\nhours: 20\ncomplete: {planking: 100%}",
             "2026-05-02\nphase: fairing\nhours: 20"));
@@ -146,7 +139,7 @@ class StandingWordsTest {
   @Test
   void aWholeWithoutAnyPlanSaysSo() throws IOException {
     Standing standing = Boats.standing(folder, "", "2026-05-01\nphase: planking\nhours: 2");
-    assertEquals("no hours planned", StandingWords.ofWhole("the boat", standing));
+    assertEquals("no hours planned", StandingWords.ofWhole(standing));
   }
 
   @Test

@@ -55,7 +55,7 @@ class WorkTablesTest {
             new Fact("Last night with hours", "14 March 2026"),
             new Fact("Nights with hours", "2"),
             new Fact("Sessions", "5, 3 of them before this journal"),
-            new Fact("Hours in all", "13 hours 35 minutes"),
+            new Fact("Hours in all", "13:35 hours"),
             new Fact("Spent in all", "$75.70"),
             new Fact("Of it before this journal", "7½ hours and $61.20, through 10 January 2026")),
         carriedOver().work().dates());
@@ -68,6 +68,9 @@ class WorkTablesTest {
             new PhaseLine("Moulds and strongback", worked(615), "12", usd(8570), "$80.00"),
             new PhaseLine("Planking", worked(200), "", usd(-1000), "")),
         carriedOver().work().phases());
+    assertEquals(
+        new WorkTables.Planned("not all planned", "not all planned"),
+        carriedOver().work().planned());
   }
 
   @Test

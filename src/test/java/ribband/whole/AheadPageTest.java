@@ -171,8 +171,8 @@ class AheadPageTest {
     Document page = published(withAGift(journal("true"))).page("ahead.html");
     assertEquals(
         List.of(
-            "Planking: at this rate planking takes 80 hours, 40 over plan.",
-            "All of it: at this rate the boat takes 100 hours, 50 over plan.",
+            "Planking: at this rate 80 hours in all, 40 over plan.",
+            "All of it: at this rate 100 hours in all, 50 over plan.",
             "Not in the whole, as no hours are planned: Rigging."),
         page.select("section[aria-labelledby=plan] > ul li").eachText());
     assertEquals(
@@ -195,7 +195,7 @@ class AheadPageTest {
     Published site =
         published(journal("true").with("2026-03-01-gift.md", "---\ntodo: [{id: gift}]\n---\n"));
     assertEquals(
-        "At this rate planking takes 80 hours, 40 over plan",
+        "At this rate 80 hours in all, 40 over plan",
         site.page("phases/planking.html").select("a[href=../ahead.html#plan]").text());
     assertEquals("", site.page("phases/fairing.html").select("a[href*=ahead.html#]").text());
   }

@@ -89,18 +89,18 @@ class EdgesTest {
     assertEquals(
         "40 minutes in March 2026, over 1 night, 4th of 4 months with work (May, January and"
             + " February beat it), and $5.25 came back: Planking took 0:40 and now stands at 7:40,"
-            + " and the whole boat stands at 8 hours 40 minutes and $14.75.",
+            + " and the whole boat stands at 8:40 hours and $14.75.",
         said(site, "2026-03"));
     assertEquals(
-        "No work on the boat in April 2026; the whole boat stands at 8 hours 40 minutes and $14.75.",
+        "No work on the boat in April 2026; the whole boat stands at 8:40 hours and $14.75.",
         said(site, "2026-04"));
     assertEquals(
         "7 hours in May 2026, over 1 night, the best month so far: Planking took 7 and now stands at"
-            + " 14:40, and the whole boat stands at 15 hours 40 minutes and $14.75.",
+            + " 14:40, and the whole boat stands at 15:40 hours and $14.75.",
         said(site, "2026-05"));
     assertEquals(
         "No work on the boat in June 2027, and $3.00 came back; the whole boat stands at"
-            + " 15 hours 40 minutes and $11.75.",
+            + " 15:40 hours and $11.75.",
         said(site, "2027-06"));
   }
 

@@ -20,6 +20,7 @@ import ribband.measure.Percent;
  * @param outlays what was spent; they add up to the entry's cost
  * @param left counted on the shelf
  * @param complete where phases stand, by phase id
+ * @param mark what happened, in a few words, to stand on the charts
  * @param photos those listed or found in its own folder; none where {@code photos: none}
  * @param shown whether the site may show it
  * @param text its Markdown, may be blank
@@ -42,6 +43,7 @@ public record Entry(
     List<Job> todo,
     List<Mark> done,
     List<String> lessons,
+    Optional<String> mark,
     List<Photo> photos,
     Shown shown,
     String text,

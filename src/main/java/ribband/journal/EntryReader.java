@@ -103,6 +103,7 @@ final class EntryReader {
         work.jobs(keys),
         work.marks(keys, "done"),
         keys.values("lesson", text -> text),
+        keys.value("mark", Readings::mark),
         new PhotoList(folder, source.file(), problems).read(keys),
         keys.value("private", Readings::trueOrFalse).orElse(false) ? Shown.PRIVATE : Shown.PUBLIC,
         parts.text(),

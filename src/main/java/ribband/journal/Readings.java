@@ -11,6 +11,7 @@ final class Readings {
       Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{M}\\p{N}' _.-]{0,58}[\\p{L}\\p{M}\\p{N}])?");
 
   private static final int LONGEST_ID = 60;
+  private static final int LONGEST_MARK = 32;
 
   private Readings() {}
 
@@ -32,6 +33,16 @@ final class Readings {
       throw new Unreadable("is no name", "write at most 60 letters in one line");
     }
     return text;
+  }
+
+  /** A note for the charts: so short that it finds its place there; line ends count as spaces. */
+  static String mark(String text) throws Unreadable {
+    String line = text.replaceAll("\\s+", " ").strip();
+    if (line.isEmpty() || line.codePointCount(0, line.length()) > LONGEST_MARK) {
+      throw new Unreadable(
+          "is too long for a chart", "write at most " + LONGEST_MARK + " letters, as Turned over");
+    }
+    return line;
   }
 
   /** A whole number within bounds. */

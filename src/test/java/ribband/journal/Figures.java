@@ -26,6 +26,7 @@ final class Figures {
     entry.todo().forEach(job -> said.add(job(job)));
     entry.done().forEach(mark -> said.add("done " + mark.name()));
     entry.lessons().forEach(lesson -> said.add("lesson " + lesson.replace("\n", "/")));
+    entry.mark().ifPresent(mark -> said.add("mark " + mark));
     entry.photos().forEach(photo -> said.add(photo(photo)));
     if (!entry.isPublic()) {
       said.add("private");

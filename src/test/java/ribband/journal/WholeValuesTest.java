@@ -312,6 +312,7 @@ class WholeValuesTest {
           - {file: scarf.jpg, caption: An hour in, alt: A clamped scarf joint, cover: true}
           - clamps.jpg
         private: true
+        mark: Garboards  on
         ---
         Words.
         """);
@@ -386,6 +387,7 @@ class WholeValuesTest {
                     new Place(ENTRY, 29, 10))),
             List.of(new Mark("trim-ends", new Place(ENTRY, 30, 8))),
             List.of("Dry-fit first."),
+            Optional.of("Garboards on"),
             List.of(
                 new Photo(
                     "2026/2026-03-14-garboard/scarf.jpg",
@@ -403,7 +405,7 @@ class WholeValuesTest {
                     new Place(ENTRY, 34, 5))),
             Entry.Shown.PRIVATE,
             "Words.\n",
-            37);
+            38);
     assertEquals(expected, entry);
     assertFalse(entry.isPublic());
   }

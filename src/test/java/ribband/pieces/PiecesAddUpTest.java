@@ -118,6 +118,7 @@ class PiecesAddUpTest {
         List.of(),
         List.of(),
         List.of(),
+        from.mark(),
         List.of(),
         from.shown(),
         "",

@@ -1,11 +1,15 @@
 package ribband.chart;
 
 /**
- * A label above the plot with a leader down to the thing it names.
+ * A note with a leader to the thing it tells of.
  *
- * @param x of the leader's upright part
- * @param foot height at which the leader ends
- * @param footX where it ends; right of x where the leader turns aside
- * @param label its text; stands at the leader's head
+ * @param x of the leader
+ * @param foot height of the thing
+ * @param head where the leader ends at the note; the foot where there is none
+ * @param label the note; its text is empty where it found no room
  */
-public record Callout(int x, int foot, int footX, Label label) {}
+public record Callout(int x, int foot, int head, Label label) {
+  boolean isTold() {
+    return !label.text().isEmpty();
+  }
+}

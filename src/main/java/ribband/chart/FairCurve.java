@@ -49,6 +49,36 @@ public record FairCurve(int x, int y, List<Piece> pieces) {
     return new FairCurve(fine(xs[0]), fine(ys[0]), pieces);
   }
 
+  int startX() {
+    return x / FINENESS;
+  }
+
+  int endX() {
+    return pieces.isEmpty() ? startX() : pieces.get(pieces.size() - 1).x / FINENESS;
+  }
+
+  /** The curve's height at a distance from the left, both in the drawing's unit. */
+  int heightAt(int at) {
+    double fromX = x;
+    double fromY = y;
+    for (Piece piece : pieces) {
+      if (at * FINENESS <= piece.x) {
+        // The handles stand at thirds, so that the distance goes evenly along a piece.
+        double t = Math.max(0, (at * FINENESS - fromX) / (piece.x - fromX));
+        double u = 1 - t;
+        double height =
+            u * u * u * fromY
+                + 3 * u * u * t * piece.y1
+                + 3 * u * t * t * piece.y2
+                + t * t * t * piece.y;
+        return (int) Math.round(height / FINENESS);
+      }
+      fromX = piece.x;
+      fromY = piece.y;
+    }
+    return (int) Math.round(fromY / FINENESS);
+  }
+
   private static int fine(double coordinate) {
     return (int) Math.round(coordinate * FINENESS);
   }

@@ -19,8 +19,8 @@ import java.util.List;
  * @param startY what is left on it
  * @param now what stands there
  * @param ends where percentiles reach the zero line, with their dates
- * @param cold the months that are marked under the zero line
- * @param keys what the hatchings stand for
+ * @param bands what the bands hold, with leaders into them
+ * @param cold the spells that are too cold for something
  */
 public record Fan(
     int width,
@@ -38,14 +38,14 @@ public record Fan(
     int startY,
     Label now,
     List<Callout> ends,
-    List<ColdStrip> cold,
-    List<Key> keys) {
+    List<Callout> bands,
+    List<SpanLine> cold) {
   public Fan {
     rules = List.copyOf(rules);
     months = List.copyOf(months);
     ends = List.copyOf(ends);
+    bands = List.copyOf(bands);
     cold = List.copyOf(cold);
-    keys = List.copyOf(keys);
   }
 
   /**
@@ -82,21 +82,14 @@ public record Fan(
    *
    * @param edge its corners in their order
    */
-  public record Band(List<Corner> edge, int hatch) {
+  public record Band(List<Corner> edge) {
     public Band {
       edge = List.copyOf(edge);
-      Hatch.checked(hatch);
     }
   }
 
   /** A corner of a band. */
   public record Corner(int x, int y) {}
-
-  /** Marked months that follow one another, and in words which. */
-  public record ColdStrip(Block block, String said) {}
-
-  /** A hatching, and what it stands for. */
-  public record Key(Block sample, Label label) {}
 
   /**
    * The chart of what is left.
@@ -108,10 +101,6 @@ public record Fan(
   public static Chart<Fan> chart(
       Caption caption, List<Day> days, Done done, List<ColdMonth> cold, Yardstick yardstick) {
     FanSheet sheet = new FanSheet(days, done, cold, yardstick);
-    return new Chart<>(
-        caption,
-        sheet.draw(FanSheet.WIDE),
-        sheet.draw(FanSheet.NARROW),
-        new FanTable(days, done, cold, yardstick).table());
+    return Chart.of(caption, sheet::draw, new FanTable(days, done, cold, yardstick).table());
   }
 }

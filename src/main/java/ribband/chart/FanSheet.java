@@ -4,82 +4,154 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToLongFunction;
+import java.util.stream.Stream;
 import ribband.measure.Saying;
 
 /** Draws one fan for one width. */
 record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yardstick yardstick) {
-  static final Frame WIDE = new Frame(Frame.WIDE, 56, 24, 240);
-  static final Frame NARROW = new Frame(Frame.NARROW, 40, 12, 180);
-
-  private static final int OUTER = 1;
-  private static final int INNER = 4;
-  private static final int COLD = 8;
-
   /** A month starts within so many days, whichever day the first one is. */
   private static final int SHORTEST = 31;
 
   /** Corners nearer to each other would show as kinks, as coordinates are whole. */
   private static final int SPACING = 10;
 
-  private static final int HEAD = 26;
-  private static final int STRIP = 8;
-  private static final int MARKS = 44;
-  private static final int SAMPLE = 24;
-  private static final int GAP = 20;
+  private static final int HEAD = 40;
+  private static final int FOOT = 44;
+  private static final int STRIDE = 4;
 
-  Fan draw(Frame least) {
+  /** A band is named where it is that thick at least. */
+  private static final int THICK = 8;
+
+  private static final List<Notes.Side> RIGHT =
+      List.of(Notes.Side.ABOVE_RIGHT, Notes.Side.ABOVE_LEFT);
+  private static final List<Notes.Side> LEFT =
+      List.of(Notes.Side.ABOVE_LEFT, Notes.Side.ABOVE_RIGHT);
+
+  private static int plot(Size size) {
+    return switch (size) {
+      case WIDE -> 320;
+      case MIDDLE -> 260;
+      case NARROW -> 200;
+    };
+  }
+
+  /** On the right there is room for the dates. */
+  private static int margin(Size size) {
+    return switch (size) {
+      case WIDE -> 210;
+      case MIDDLE -> 120;
+      case NARROW -> 10;
+    };
+  }
+
+  Fan draw(Size size) {
     Fan.Day first = days.get(0);
     Ticks ticks = yardstick.ticks(0, first.p95());
-    Frame frame = least.withRoomFor(ticks, yardstick);
+    int zero = HEAD + plot(size);
+    Scale scale = Scale.of(ticks, zero, HEAD);
+    List<Rule> rules = Rule.at(ticks, scale, yardstick);
+    Frame frame = Frame.withRoomFor(rules, size, margin(size));
     LocalDate soonest = first.date().plusDays(SHORTEST);
     LocalDate to = done.p95().isAfter(soonest) ? done.p95() : soonest;
     Days across = new Days(first.date(), to, frame.left(), frame.end());
-    List<Callouts.Placed> placed = FanEnds.lay(flags(across), frame.width());
-    int rows = Callouts.rows(placed);
-    int top = rows * Lettering.LINE + HEAD;
-    int zero = top + frame.plot();
-    Scale scale = Scale.of(ticks, zero, top);
-    List<Fan.ColdStrip> strips = strips(across, zero + 2);
-    int marks = strips.isEmpty() ? zero : zero + STRIP + 4;
-    List<Fan.Key> keys = keys(strips, frame, marks + MARKS);
+    Clearance clearance = new Clearance(new Box(0, 0, frame.width(), zero - 2));
+    Fan.Band outer = band(Fan.Day::p95, Fan.Day::p5, across, scale);
+    Fan.Band inner = band(Fan.Day::p80, Fan.Day::p20, across, scale);
+    shade(outer, zero, clearance);
     int startY = scale.at(first.p95());
+    Label now = now(frame, startY);
+    clearance.take(now.largeBox());
+    List<Callout> ends = ends(across, zero, frame.width(), clearance);
+    List<SpanLine> spells = SpanLine.lay(spells(frame), across, zero + FOOT, frame.width());
     return new Fan(
         frame.width(),
-        keys.get(keys.size() - 1).label().y() + 8,
+        zero + FOOT + SpanLine.height(spells, zero + FOOT),
         frame.left(),
         frame.end(),
         zero,
-        marks,
-        Rule.at(ticks, scale, yardstick),
+        zero,
+        rules,
         months(across),
-        band(Fan.Day::p95, Fan.Day::p5, OUTER, across, scale),
-        band(Fan.Day::p80, Fan.Day::p20, INNER, across, scale),
+        outer,
+        inner,
         median(across, scale),
         frame.left(),
         startY,
-        now(frame, startY),
-        placed.stream().map(p -> p.callout(zero, p.flag().x(), rows)).toList(),
-        strips,
-        keys);
+        now,
+        ends,
+        Notes.told(bands(across, scale, new Notes(clearance, RIGHT))),
+        spells);
+  }
+
+  /** All from the upper edge down: nothing is lettered on a band. */
+  private static void shade(Fan.Band band, int zero, Clearance clearance) {
+    List<Fan.Corner> upper = band.edge().subList(0, band.edge().size() / 2);
+    for (int i = 1; i < upper.size(); i++) {
+      Fan.Corner from = upper.get(i - 1);
+      Fan.Corner to = upper.get(i);
+      for (int x = from.x(); x < to.x(); x += STRIDE) {
+        int y = from.y() + (to.y() - from.y()) * (x - from.x()) / (to.x() - from.x());
+        clearance.shade(new Box(x, y, Math.min(to.x(), x + STRIDE), zero));
+      }
+    }
   }
 
   /** One for each date: percentiles that end on the same day stand in one. */
-  private List<Callouts.Flag> flags(Days across) {
+  private List<Callout> ends(Days across, int zero, int width, Clearance clearance) {
     Map<LocalDate, List<String>> names = new LinkedHashMap<>();
-    names.computeIfAbsent(done.p50(), none -> new ArrayList<>()).add("P50");
-    names.computeIfAbsent(done.p80(), none -> new ArrayList<>()).add("P80");
-    names.computeIfAbsent(done.p95(), none -> new ArrayList<>()).add("P95");
-    return names.entrySet().stream()
-        .map(
-            end ->
-                new Callouts.Flag(
-                    across.at(end.getKey()),
-                    Saying.list(end.getValue()) + ": " + Saying.day(end.getKey())))
+    names.computeIfAbsent(done.p50(), none -> new ArrayList<>()).add("even odds");
+    names.computeIfAbsent(done.p80(), none -> new ArrayList<>()).add("4 in 5");
+    names.computeIfAbsent(done.p95(), none -> new ArrayList<>()).add("19 in 20");
+    List<Notes.Note> ends = new ArrayList<>();
+    names.forEach(
+        (date, odds) ->
+            ends.add(
+                new Notes.Note(
+                    across.at(date), zero, Saying.list(odds) + ": " + Saying.day(date))));
+    boolean fitsRight =
+        ends.stream().allMatch(end -> end.x() + Lettering.width(end.text()) <= width);
+    if (!fitsRight) {
+      return new Notes(clearance, LEFT).lay(ends);
+    }
+    // The last stands lowest, so that no leader runs through a date.
+    Collections.reverse(ends);
+    List<Callout> laid = new ArrayList<>(new Notes(clearance, RIGHT).lay(ends));
+    Collections.reverse(laid);
+    return laid;
+  }
+
+  /** Each band by how many draws lie in it, half way along. */
+  private List<Callout> bands(Days across, Scale scale, Notes notes) {
+    return Stream.of(
+            band("9 of 10 draws", Fan.Day::p95, Fan.Day::p80, across, scale),
+            band("6 of 10", Fan.Day::p80, Fan.Day::p50, across, scale))
+        .flatMap(Optional::stream)
+        .flatMap(note -> notes.lay(List.of(note)).stream())
         .toList();
+  }
+
+  private Optional<Notes.Note> band(
+      String name,
+      ToLongFunction<Fan.Day> upper,
+      ToLongFunction<Fan.Day> lower,
+      Days across,
+      Scale scale) {
+    int middle = (across.start() + across.at(done.p50())) / 2;
+    return days.stream()
+        .filter(day -> scale.at(lower.applyAsLong(day)) - scale.at(upper.applyAsLong(day)) >= THICK)
+        .map(
+            day ->
+                new Notes.Note(
+                    across.at(day.date()),
+                    (scale.at(upper.applyAsLong(day)) + scale.at(lower.applyAsLong(day))) / 2,
+                    name))
+        .min(Comparator.comparingInt(note -> Math.abs(note.x() - middle)));
   }
 
   private static List<MonthMark> months(Days across) {
@@ -90,11 +162,7 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
 
   /** Along its upper edge to where that reaches zero, and back along the lower one. */
   private Fan.Band band(
-      ToLongFunction<Fan.Day> upper,
-      ToLongFunction<Fan.Day> lower,
-      int hatch,
-      Days across,
-      Scale scale) {
+      ToLongFunction<Fan.Day> upper, ToLongFunction<Fan.Day> lower, Days across, Scale scale) {
     List<Fan.Corner> there = new ArrayList<>();
     List<Fan.Corner> back = new ArrayList<>();
     int last = across.start() - SPACING;
@@ -112,77 +180,46 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
     }
     Collections.reverse(back);
     there.addAll(back);
-    return new Fan.Band(there, hatch);
+    return new Fan.Band(there);
   }
 
+  /** Through the days at which the bands have their corners. */
   private FairCurve median(Days across, Scale scale) {
-    List<Fan.Day> toZero = new ArrayList<>();
+    List<Fan.Day> knots = new ArrayList<>();
+    int last = across.start() - SPACING;
     for (Fan.Day day : days) {
-      toZero.add(day);
+      int x = across.at(day.date());
+      if (x - last >= SPACING || day.p50() == 0) {
+        last = x;
+        knots.add(day);
+      }
       if (day.p50() == 0) {
         break;
       }
     }
     return FairCurve.through(
-        toZero.stream().mapToDouble(day -> across.exactly(day.date())).toArray(),
-        toZero.stream().mapToDouble(day -> scale.exactly(day.p50())).toArray());
+        knots.stream().mapToDouble(day -> across.exactly(day.date())).toArray(),
+        knots.stream().mapToDouble(day -> scale.exactly(day.p50())).toArray());
   }
 
   private Label now(Frame frame, int startY) {
-    String text = yardstick.words(days.get(0).p95()) + " left";
-    int room = (frame.width() - frame.left()) * 4 / 5;
-    return new Label(frame.left(), startY - 8, Label.Anchor.START, Lettering.fit(text, room));
+    String text = yardstick.figure(days.get(0).p95()) + " left";
+    return new Label(frame.left(), startY - 12, Label.Anchor.START, text);
   }
 
-  private List<Fan.ColdStrip> strips(Days across, int y) {
-    List<Fan.ColdStrip> strips = new ArrayList<>();
-    for (FanSpell spell : FanSpell.of(cold)) {
-      int start = across.at(later(spell.first().atDay(1), across.from()));
-      int end = across.at(earlier(spell.last().plusMonths(1).atDay(1), across.to()));
-      if (start < end) {
-        strips.add(new Fan.ColdStrip(new Block(start, y, end - start, STRIP, COLD), spell.words()));
-      }
-    }
-    return strips;
-  }
-
-  private static LocalDate later(LocalDate one, LocalDate other) {
-    return one.isAfter(other) ? one : other;
-  }
-
-  private static LocalDate earlier(LocalDate one, LocalDate other) {
-    return one.isBefore(other) ? one : other;
-  }
-
-  private List<Fan.Key> keys(List<Fan.ColdStrip> strips, Frame frame, int top) {
-    Map<String, Integer> hatches = new LinkedHashMap<>();
-    hatches.put("6 of 10 draws", INNER);
-    hatches.put("9 of 10 draws", OUTER);
-    if (!strips.isEmpty()) {
-      hatches.put("too cold for " + tooColdFor(), COLD);
-    }
-    List<Fan.Key> keys = new ArrayList<>();
-    int x = 0;
-    int y = top + Lettering.LINE;
-    for (Map.Entry<String, Integer> hatch : hatches.entrySet()) {
-      String text = Lettering.fit(hatch.getKey(), frame.width() - SAMPLE - 8);
-      int width = SAMPLE + 8 + Lettering.width(text);
-      if (x > 0 && x + width > frame.width()) {
-        x = 0;
-        y += Lettering.LINE + 4;
-      }
-      keys.add(
-          new Fan.Key(
-              new Block(x, y - 11, SAMPLE, 12, hatch.getValue()),
-              new Label(x + SAMPLE + 8, y, Label.Anchor.START, text)));
-      x += width + GAP;
-    }
-    return keys;
-  }
-
-  /** One name where all months have the same; else only that it depends. */
-  private String tooColdFor() {
-    List<String> whats = cold.stream().map(Fan.ColdMonth::what).distinct().toList();
-    return whats.size() == 1 ? whats.get(0) : "an adhesive";
+  /** Named in full where that fits, else only that it is too cold. */
+  private List<Span> spells(Frame frame) {
+    return FanSpell.of(cold).stream()
+        .map(
+            spell -> {
+              String full = "too cold for " + spell.what();
+              boolean fits = Lettering.width(full) <= frame.width();
+              return new Span(
+                  fits ? full : "too cold to glue or to coat",
+                  spell.first().atDay(1),
+                  spell.last().atEndOfMonth(),
+                  List.of());
+            })
+        .toList();
   }
 }

@@ -28,9 +28,4 @@ record FanSpell(YearMonth first, YearMonth last, String what) {
   private boolean goesOnWith(Fan.ColdMonth month) {
     return last.plusMonths(1).equals(month.month()) && what.equals(month.what());
   }
-
-  String words() {
-    String to = first.equals(last) ? "" : " to " + MonthNames.full(last);
-    return MonthNames.full(first) + to + ": too cold for " + what;
-  }
 }

@@ -1,25 +1,19 @@
 package ribband.chart;
 
+import java.util.List;
+
 /**
  * The sheet a shape is drawn on.
  *
  * @param width of the whole drawing
- * @param left margin; the least, where it grows with the labels in it
+ * @param left margin
  * @param right margin
- * @param plot height of the plotted area; labels above and below come on top of it
  */
-record Frame(int width, int left, int right, int plot) {
-  static final int WIDE = 800;
-  static final int NARROW = 320;
-
-  /** With a left margin that holds the labels of its rules. */
-  Frame withRoomFor(Ticks ticks, Yardstick yardstick) {
-    int widest =
-        ticks.values().stream()
-            .mapToInt(value -> Lettering.width(yardstick.tick().apply(value)))
-            .max()
-            .orElse(0);
-    return new Frame(width, Math.max(left, widest + 16), right, plot);
+record Frame(int width, int left, int right) {
+  /** With a left margin that holds the labels of its waterlines, which stand at its edge. */
+  static Frame withRoomFor(List<Rule> rules, Size size, int right) {
+    int widest = rules.stream().mapToInt(rule -> Lettering.width(rule.label())).max().orElse(0);
+    return new Frame(size.width(), widest + 14, right);
   }
 
   int end() {

@@ -21,4 +21,24 @@ public record Label(int x, int y, Anchor anchor, String text) {
       };
     }
   }
+
+  /** What it takes up in the common size. */
+  Box box() {
+    return box(Lettering.width(text), Lettering.RISE);
+  }
+
+  /** What it takes up in the size of totals. */
+  Box largeBox() {
+    return box(Lettering.largeWidth(text), Lettering.LARGE_RISE);
+  }
+
+  private Box box(int width, int rise) {
+    int left =
+        switch (anchor) {
+          case START -> x;
+          case MIDDLE -> x - width / 2;
+          case END -> x - width;
+        };
+    return new Box(left, y - rise, left + width, y + Lettering.DROP);
+  }
 }

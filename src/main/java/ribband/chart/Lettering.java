@@ -1,5 +1,7 @@
 package ribband.chart;
 
+import java.util.stream.Stream;
+
 /**
  * How much room lettering takes. The page's font is not known here: widths are a high guess that
  * keeps labels apart.
@@ -8,6 +10,14 @@ final class Lettering {
   /** From base line to base line. */
   static final int LINE = 18;
 
+  /** Above the base line. */
+  static final int RISE = 12;
+
+  /** Below the base line. */
+  static final int DROP = 4;
+
+  static final int LARGE_RISE = 16;
+
   private static final int FULL = 14;
   private static final int USUAL = 8;
 
@@ -15,6 +25,15 @@ final class Lettering {
 
   static int width(String text) {
     return text.codePoints().map(Lettering::width).sum();
+  }
+
+  /** In the size and weight of totals. */
+  static int largeWidth(String text) {
+    return width(text) * 3 / 2;
+  }
+
+  static int widest(Stream<String> texts) {
+    return texts.mapToInt(Lettering::width).max().orElse(0);
   }
 
   private static int width(int codePoint) {

@@ -11,21 +11,27 @@ import java.util.List;
 public record Rule(int at, String label) {
   static List<Rule> at(Ticks ticks, Scale scale, Yardstick yardstick) {
     return ticks.values().stream()
-        .map(value -> new Rule(scale.at(value), yardstick.tick().apply(value)))
+        .map(value -> new Rule(scale.at(value), label(value, ticks, yardstick)))
         .toList();
+  }
+
+  /** The furthest one names the unit. */
+  private static String label(long value, Ticks ticks, Yardstick yardstick) {
+    boolean isFurthest = value == (ticks.to() > 0 ? ticks.to() : ticks.from());
+    return (isFurthest ? yardstick.furthest() : yardstick.tick()).apply(value);
   }
 
   /** Upright ones; labels that would run into each other are left out, never that of zero. */
   static List<Rule> spaced(Ticks ticks, Scale scale, Yardstick yardstick) {
     List<Rule> all = at(ticks, scale, yardstick);
-    int widest = all.stream().mapToInt(rule -> Lettering.width(rule.label)).max().orElse(0);
+    int widest = Lettering.widest(all.stream().map(Rule::label));
     int apart = Math.max(1, Math.abs(scale.at(ticks.step()) - scale.at(0)));
     int every = (widest + 6) / apart + 1;
     return ticks.values().stream()
         .map(
             value ->
                 value / ticks.step() % every == 0
-                    ? new Rule(scale.at(value), yardstick.tick().apply(value))
+                    ? new Rule(scale.at(value), label(value, ticks, yardstick))
                     : new Rule(scale.at(value), ""))
         .toList();
   }

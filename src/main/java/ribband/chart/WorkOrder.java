@@ -32,16 +32,23 @@ public record WorkOrder(int width, int height, List<Mark> marks, List<Arc> arcs)
 
   /** How far a step is, or that it is none of the jobs. */
   public enum Sign {
-    READY("ready"),
-    HELD("held"),
-    WAITING("waiting"),
+    READY("ready", "ready"),
+    HELD("held", "in clamps"),
+    WAITING("waiting", "waits"),
     /** Pieces or a phase that jobs wait for. */
-    GOAL("goal");
+    GOAL("goal", "");
 
     private final String word;
+    private final String said;
 
-    Sign(String word) {
+    Sign(String word, String said) {
       this.word = word;
+      this.said = said;
+    }
+
+    /** What stands behind the job; empty for none. */
+    public String said() {
+      return said;
     }
 
     /** As the style sheet has it. */
@@ -81,7 +88,7 @@ public record WorkOrder(int width, int height, List<Mark> marks, List<Arc> arcs)
    */
   public static Chart<WorkOrder> chart(Caption caption, List<Step> steps) {
     List<Step> drawn = steps.subList(0, Math.min(MOST, steps.size()));
-    return new Chart<>(caption, draw(drawn, Frame.WIDE), draw(drawn, Frame.NARROW), table(steps));
+    return Chart.of(caption, size -> draw(drawn, size.width()), table(steps));
   }
 
   private static Table table(List<Step> steps) {
@@ -109,7 +116,9 @@ public record WorkOrder(int width, int height, List<Mark> marks, List<Arc> arcs)
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
       int y = LINE / 2 + i * LINE;
-      String text = Lettering.fit(step.words, width - words);
+      // A phone has no room for words behind the jobs.
+      int said = width == Size.NARROW.width() ? 0 : Lettering.width("  " + step.sign.said());
+      String text = Lettering.fit(step.words, width - words - said);
       marks.add(new Mark(x, y, step.sign, new Label(words, y + 5, Label.Anchor.START, text)));
       for (int before : step.after) {
         // A curve reaches three quarters as far as its handles do.

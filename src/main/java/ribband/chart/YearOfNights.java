@@ -5,6 +5,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -21,8 +22,6 @@ import ribband.measure.Saying;
  */
 public record YearOfNights(
     int width, int height, int top, int bottom, List<Label> days, List<Line> lines) {
-  private static final Frame WIDE = new Frame(Frame.WIDE, 92, 72, 34);
-  private static final Frame NARROW = new Frame(Frame.NARROW, 34, 46, 30);
   private static final int TOP = 6;
   private static final List<Integer> NUMBERED = List.of(1, 5, 10, 15, 20, 25, 30);
 
@@ -48,13 +47,25 @@ public record YearOfNights(
   /**
    * One month.
    *
+   * @param weight quiet where it has no night
    * @param y of its rule
    * @param start where its first day stands
    * @param end where its last day stands
+   * @param longest the figure of the longest night of all; none where it is not on this line
+   * @param figure the month's sum; empty for none
    */
-  public record Line(Label name, int y, int start, int end, List<Tick> ticks, Label figure) {
+  public record Line(
+      Weight weight,
+      Label name,
+      int y,
+      int start,
+      int end,
+      List<Tick> ticks,
+      List<Label> longest,
+      Label figure) {
     public Line {
       ticks = List.copyOf(ticks);
+      longest = List.copyOf(longest);
     }
   }
 
@@ -65,7 +76,11 @@ public record YearOfNights(
    * @param longest whether it alone is the longest of all
    * @param said the night in words
    */
-  public record Tick(int x, int top, boolean longest, String said) {}
+  public record Tick(int x, int top, boolean longest, String said) {
+    private Box box(int foot) {
+      return new Box(x - 3, top, x + 3, foot);
+    }
+  }
 
   /** The amount of the longest night of all, and whether one night alone has it. */
   private record Tallest(long amount, boolean alone) {}
@@ -88,11 +103,8 @@ public record YearOfNights(
       }
     }
     List<Night> own = ofYear.values().stream().sorted(Comparator.comparing(Night::date)).toList();
-    return new Chart<>(
-        caption,
-        draw(year, own, tallest, yardstick, WIDE),
-        draw(year, own, tallest, yardstick, NARROW),
-        table(own, yardstick));
+    return Chart.of(
+        caption, size -> draw(year, own, tallest, yardstick, size), table(own, yardstick));
   }
 
   private static Table table(List<Night> nights, Yardstick yardstick) {
@@ -114,14 +126,17 @@ public record YearOfNights(
   }
 
   private static YearOfNights draw(
-      int year, List<Night> nights, Tallest tallest, Yardstick yardstick, Frame frame) {
+      int year, List<Night> nights, Tallest tallest, Yardstick yardstick, Size size) {
+    // No month has more than the year.
+    int sums = Lettering.width(yardstick.figure(sum(nights.stream())));
+    Frame frame = new Frame(size.width(), name(size), sums + 14);
     List<Line> lines = new ArrayList<>();
     for (int month = 1; month <= 12; month++) {
       YearMonth at = YearMonth.of(year, month);
       List<Night> own = nights.stream().filter(n -> YearMonth.from(n.date).equals(at)).toList();
-      lines.add(line(at, own, tallest, yardstick, frame));
+      lines.add(line(at, own, tallest, yardstick, size, frame));
     }
-    int bottom = TOP + 12 * frame.plot() + 6;
+    int bottom = TOP + 12 * pitch(size) + 6;
     List<Label> days =
         NUMBERED.stream()
             .map(day -> new Label(x(day, frame), bottom + 14, Label.Anchor.MIDDLE, "" + day))
@@ -129,11 +144,28 @@ public record YearOfNights(
     return new YearOfNights(frame.width(), bottom + Lettering.LINE + 2, TOP, bottom, days, lines);
   }
 
+  private static int name(Size size) {
+    return size == Size.NARROW ? 40 : 100;
+  }
+
+  private static int pitch(Size size) {
+    return switch (size) {
+      case WIDE -> 38;
+      case MIDDLE -> 34;
+      case NARROW -> 32;
+    };
+  }
+
   private static Line line(
-      YearMonth month, List<Night> nights, Tallest tallest, Yardstick yardstick, Frame frame) {
-    int y = TOP + month.getMonthValue() * frame.plot();
+      YearMonth month,
+      List<Night> nights,
+      Tallest tallest,
+      Yardstick yardstick,
+      Size size,
+      Frame frame) {
+    int y = TOP + month.getMonthValue() * pitch(size);
     // The tallest tick leaves a gap under the line above it.
-    Scale height = new Scale(0, Math.max(tallest.amount, 1), y, y - frame.plot() + 6);
+    Scale height = new Scale(0, Math.max(tallest.amount, 1), y, y - pitch(size) + 6);
     List<Tick> ticks =
         nights.stream()
             .filter(night -> night.amount > 0)
@@ -145,16 +177,33 @@ public record YearOfNights(
                         tallest.alone && night.amount == tallest.amount,
                         Saying.day(night.date) + ": " + yardstick.words(night.amount)))
             .toList();
-    boolean wide = frame.width() == Frame.WIDE;
-    String name = wide ? Saying.monthName(month) : Saying.shortMonth(month);
+    String name = size == Size.NARROW ? Saying.shortMonth(month) : Saying.monthName(month);
     long sum = sum(nights.stream());
     return new Line(
+        ticks.isEmpty() ? Weight.QUIET : Weight.STRONG,
         new Label(0, y, Label.Anchor.START, name),
         y,
         x(1, frame),
         x(month.lengthOfMonth(), frame),
         ticks,
+        ticks.stream()
+            .filter(Tick::longest)
+            .flatMap(
+                tick -> figure(tick, y, ticks, yardstick.figure(tallest.amount), frame).stream())
+            .toList(),
         new Label(frame.width(), y, Label.Anchor.END, sum == 0 ? "" : yardstick.figure(sum)));
+  }
+
+  /** Beside its tick, where no other tick is in the way. */
+  private static Optional<Label> figure(
+      Tick tick, int foot, List<Tick> ticks, String text, Frame frame) {
+    int y = tick.top + Lettering.RISE;
+    return Stream.of(
+            new Label(tick.x + 6, y, Label.Anchor.START, text),
+            new Label(tick.x - 6, y, Label.Anchor.END, text))
+        .filter(label -> label.box().left() >= frame.left() && label.box().right() <= frame.end())
+        .filter(label -> ticks.stream().noneMatch(other -> label.box().overlaps(other.box(foot))))
+        .findFirst();
   }
 
   private static int x(int day, Frame frame) {

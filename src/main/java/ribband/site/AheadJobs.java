@@ -93,10 +93,9 @@ final class AheadJobs {
             new Caption(
                 "order",
                 "The order of work",
-                "A line for each job, with an arc down to each that must follow it. An open ring is ready, a ring with a bar is held, a dot waits,"
-                    + " a square stands for pieces or a phase.",
-                "An open ring is ready, a barred one held by a joint, a dot waits, a square stands"
-                    + " for pieces or a phase. "
+                "A line for each job, with an arc down to each that must follow it, and whether it"
+                    + " is ready, in clamps or waits. A square stands for pieces or a phase.",
+                "A ring is ready, a barred ring in clamps, a dot waits. "
                     + Saying.capitalised(Saying.number(waiting))
                     + (waiting == 1 ? " job waits." : " jobs wait.")
                     + most),

@@ -1,6 +1,5 @@
 package ribband.site;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -9,25 +8,19 @@ import java.util.Set;
 import ribband.ahead.Ahead;
 import ribband.ahead.ForecastWords;
 import ribband.ahead.PieceWords;
-import ribband.chart.Caption;
 import ribband.chart.Chart;
 import ribband.chart.Fan;
 import ribband.chart.WorkOrder;
-import ribband.chart.Yardstick;
 import ribband.jobs.JobWords;
 import ribband.jobs.OpenJob.State;
-import ribband.measure.Hours;
 import ribband.measure.Saying;
 import ribband.measure.ShopTalk;
 import ribband.nights.NightWords;
 import ribband.nights.Nightly;
 import ribband.pieces.PieceCount;
-import ribband.plan.Forecast;
 import ribband.plan.HoursLeft;
 import ribband.plan.StandingWords;
-import ribband.plan.StillLeft;
 import ribband.shop.Caution;
-import ribband.shop.Figure;
 
 /** What next, how much is left, and when she floats. */
 final class AheadPage {
@@ -104,7 +97,7 @@ final class AheadPage {
     boolean planned = ahead.left().total().value().isPresent();
     return new View(
         sentence(),
-        fan(),
+        FanChart.of(ahead),
         planned ? forecast() : List.of(),
         planned ? left() : List.of(),
         !ahead.jobs().open().isEmpty(),
@@ -143,49 +136,6 @@ final class AheadPage {
               + " of them ready.");
     }
     return parts.isEmpty() ? "Nothing is left that anybody wrote down." : String.join(" ", parts);
-  }
-
-  private List<Chart<Fan>> fan() {
-    Forecast forecast = ahead.forecast();
-    List<StillLeft> days = ahead.fan();
-    if (days.size() < 2) {
-      return List.of();
-    }
-    Caption caption =
-        new Caption(
-            "fan",
-            "Hours left, from now to launch",
-            "The hours still left in the draws of a forecast: one curve for the middle draw, a"
-                + " narrow band for six of ten and a wide one for nine of ten; both end where"
-                + " nothing is left.",
-            String.join(" ", ForecastWords.dates(forecast)));
-    return List.of(
-        Fan.chart(
-            caption,
-            days.stream()
-                .map(
-                    day ->
-                        new Fan.Day(
-                            day.date(),
-                            left(day.p5()),
-                            left(day.p20()),
-                            left(day.p50()),
-                            left(day.p80()),
-                            left(day.p95())))
-                .toList(),
-            new Fan.Done(day(forecast.p50()), day(forecast.p80()), day(forecast.p95())),
-            ahead.cold().stream()
-                .map(cold -> new Fan.ColdMonth(cold.month(), Saying.list(cold.adhesives())))
-                .toList(),
-            Yardstick.hours()));
-  }
-
-  private static long left(Hours hours) {
-    return ForecastWords.rounded(hours).seconds();
-  }
-
-  private static LocalDate day(Figure<LocalDate> sunday) {
-    return sunday.value().orElseThrow();
   }
 
   private List<String> forecast() {

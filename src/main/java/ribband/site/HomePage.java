@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import ribband.album.Leaf;
 import ribband.chart.Chart;
+import ribband.chart.MonthRows;
 import ribband.chart.PhaseBars;
 import ribband.chart.RunningCurve;
-import ribband.chart.StackedMonths;
 import ribband.chart.YearOfNights;
 import ribband.journal.Phase;
 import ribband.ledger.PhaseRow;
@@ -45,7 +45,7 @@ final class HomePage {
       List<PhaseLine> phases,
       List<MonthLine> months,
       List<Chart<RunningCurve>> runningHours,
-      List<Chart<StackedMonths>> monthsChart,
+      List<Chart<MonthRows>> monthsChart,
       List<Chart<PhaseBars>> phasesChart,
       List<Chart<YearOfNights>> year,
       boolean showsMoney,
@@ -88,7 +88,7 @@ final class HomePage {
   View view() {
     List<Leaf> newest = book.newestFirst();
     Notices notices = new Notices(book, Addresses.HOME);
-    Charts charts = new Charts(book);
+    HoursCharts charts = new HoursCharts(book);
     return new View(
         HowFar.of(book),
         thisMonth().stream().toList(),
@@ -96,20 +96,20 @@ final class HomePage {
         notices.of(newest.stream().skip(1).limit(LATEST).toList(), false),
         phases(),
         months(),
-        charts.runningHours(),
+        charts.running(),
         charts.months(),
-        charts.phaseHours(),
-        lastYear(charts),
+        charts.phases(),
+        lastYear(),
         book.showsMoney(),
         Addresses.MONTHS_CSV,
         Addresses.PHASES_CSV,
         book.album().about().orElse(""));
   }
 
-  private List<Chart<YearOfNights>> lastYear(Charts charts) {
+  private List<Chart<YearOfNights>> lastYear() {
     return book.ledger().years().stream()
         .reduce((first, second) -> second)
-        .map(row -> charts.year(row.period(), Addresses.HOME))
+        .map(row -> new NightCharts(book).of(row.period(), Addresses.HOME))
         .stream()
         .toList();
   }

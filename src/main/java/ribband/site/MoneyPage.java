@@ -61,12 +61,12 @@ final class MoneyPage {
 
   View view() {
     Money total = book.ledger().whole().totalCost();
-    Charts charts = new Charts(book);
+    MoneyCharts charts = new MoneyCharts(book);
     return new View(
         book.words().money(total),
         sentence(total),
-        charts.runningMoney(),
-        charts.phaseMoney(),
+        charts.running(),
+        charts.phases(),
         lines(),
         phases(),
         together(total),

@@ -67,7 +67,7 @@ final class MonthPage {
         book.words().money(month.costToDate()),
         book.showsMoney(),
         phases(month, page),
-        new Charts(book).monthPhases(month),
+        new HoursCharts(book).monthPhases(month),
         new Notices(book, page).of(leaves, true),
         hidden(month, leaves),
         new Prints(page).gallery(leaves, !covers),

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import ribband.album.Leaf;
 import ribband.chart.Chart;
-import ribband.chart.StackedMonths;
+import ribband.chart.MonthRows;
 import ribband.journal.Entry;
 import ribband.journal.Phase;
 import ribband.ledger.PhaseRow;
@@ -42,7 +42,7 @@ final class PhasePage {
       String cost,
       String costPlanned,
       boolean showsMoney,
-      List<Chart<StackedMonths>> chart,
+      List<Chart<MonthRows>> chart,
       List<Audit> nights,
       String total,
       String totalCost,
@@ -79,7 +79,7 @@ final class PhasePage {
         book.words().moneyOrDash(row.cost()),
         phase.cost().map(book.words()::money).orElse(""),
         book.showsMoney(),
-        new Charts(book).phaseMonths(row),
+        new HoursCharts(book).phaseMonths(row),
         audit(phase.id(), page),
         Saying.hours(row.hours()),
         book.words().money(row.cost()),

@@ -219,10 +219,10 @@ final class RecordsPage {
 
   /** The newest year first. */
   private List<Chart<YearOfNights>> nightsOfYears() {
-    Charts charts = new Charts(book);
+    NightCharts charts = new NightCharts(book);
     List<Chart<YearOfNights>> years = new ArrayList<>();
     for (Row<Year> year : book.ledger().years()) {
-      years.add(0, charts.year(year.period(), Addresses.RECORDS));
+      years.add(0, charts.of(year.period(), Addresses.RECORDS));
     }
     return years;
   }

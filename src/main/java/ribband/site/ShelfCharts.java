@@ -137,6 +137,7 @@ final class ShelfCharts {
         PARTS,
         Yardstick.Division.TENTHS,
         parts -> Saying.quantity(quantity(parts, Unit.PIECES)),
+        parts -> Saying.quantity(quantity(parts, unit)),
         parts -> words.own(quantity(parts, unit)),
         parts -> words.own(quantity(parts, unit)));
   }

@@ -1,0 +1,235 @@
+package ribband.chart;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Draws one running total for one width.
+ *
+ * @param notes within the total's dates, by date
+ */
+record RunningSheet(
+    RunningTotal total,
+    List<RunningCurve.Note> notes,
+    List<RunningCurve.Plan> plan,
+    List<Span> spans,
+    Yardstick yardstick) {
+  /** From the zero line to below the years. */
+  private static final int FOOT = 44;
+
+  private static final int HEAD = 30;
+  private static final int KNOT_SPACING = 14;
+  private static final int MOST_SPAN_ROWS = 6;
+  private static final int PHONE_MARGIN = 10;
+  private static final List<Notes.Side> SIDES =
+      List.of(
+          Notes.Side.ABOVE_LEFT,
+          Notes.Side.BELOW_RIGHT,
+          Notes.Side.ABOVE_RIGHT,
+          Notes.Side.BELOW_LEFT);
+
+  static RunningSheet of(
+      RunningTotal total,
+      List<RunningCurve.Note> notes,
+      List<RunningCurve.Plan> plan,
+      List<Span> spans,
+      Yardstick yardstick) {
+    List<RunningCurve.Note> told =
+        notes.stream()
+            .filter(
+                note -> !note.date().isBefore(total.first()) && !note.date().isAfter(total.last()))
+            .sorted(Comparator.comparing(RunningCurve.Note::date))
+            .toList();
+    return new RunningSheet(total, told, plan, spans, yardstick);
+  }
+
+  /** With the notes in its description. */
+  Caption told(Caption caption) {
+    if (notes.isEmpty()) {
+      return caption;
+    }
+    String said = notes.stream().map(RunningCurve.Note::dated).collect(Collectors.joining("; "));
+    return new Caption(
+        caption.id(),
+        caption.title(),
+        caption.description() + " Noted on it: " + said + ".",
+        caption.summary());
+  }
+
+  Table table() {
+    List<String> heads = new ArrayList<>(List.of(yardstick.what(), "To date"));
+    List<Table.Row> rows = new ArrayList<>();
+    if (total.carried() != 0) {
+      String carried = yardstick.figure(total.carried());
+      rows.add(row("Before", List.of(carried, carried), ""));
+    }
+    long before = total.carried();
+    for (YearMonth month : total.months()) {
+      long after = total.at(month.atEndOfMonth());
+      long added = Math.subtractExact(after, before);
+      String happened =
+          notes.stream()
+              .filter(note -> YearMonth.from(note.date()).equals(month))
+              .map(RunningCurve.Note::text)
+              .collect(Collectors.joining("; "));
+      rows.add(
+          row(
+              MonthNames.full(month),
+              List.of(yardstick.figure(added), yardstick.figure(after)),
+              happened));
+      before = after;
+    }
+    if (!notes.isEmpty()) {
+      heads.add("Noted");
+    }
+    return new Table("Month", heads, rows, List.of());
+  }
+
+  private Table.Row row(String head, List<String> cells, String noted) {
+    List<String> all = new ArrayList<>(cells);
+    if (!notes.isEmpty()) {
+      all.add(noted);
+    }
+    return Table.Row.of(head, all);
+  }
+
+  private static int plot(Size size) {
+    return switch (size) {
+      case WIDE -> 340;
+      case MIDDLE -> 280;
+      case NARROW -> 200;
+    };
+  }
+
+  RunningCurve draw(Size size) {
+    int bottom = HEAD + plot(size);
+    Ticks ticks = ticks();
+    Scale scale = Scale.of(ticks, bottom, HEAD);
+    List<Rule> rules = Rule.at(ticks, scale, yardstick);
+    Frame frame = Frame.withRoomFor(rules, size, margin(size));
+    // The first month is shown from its first day.
+    Days days = Days.of(total.first().minusDays(1), total.last(), frame);
+    FairCurve curve = curve(days, scale);
+    Clearance clearance = new Clearance(new Box(0, 0, frame.width(), bottom - 2));
+    clearance.take(curve);
+    rules.forEach(
+        rule ->
+            clearance.take(new Label(0, rule.at() - 4, Label.Anchor.START, rule.label()).box()));
+    Label end = end(size, curve, days, scale, frame);
+    clearance.take(end.largeBox());
+    List<Integer> level = plan.stream().map(p -> scale.at(p.amount())).toList();
+    level.forEach(y -> clearance.shade(new Box(frame.left(), y, frame.end(), y)));
+    List<Label> planName = planName(size, end, scale, frame);
+    planName.forEach(name -> clearance.take(name.box()));
+    List<Callout> callouts =
+        new Notes(clearance, SIDES)
+            .lay(notes.stream().map(n -> note(n, size, curve, days)).toList());
+    List<SpanLine> lines = spans(size, days, bottom + FOOT, frame);
+    List<Label> keys = keys(size, callouts, bottom + FOOT, frame);
+    int keysEnd = keys.stream().mapToInt(key -> key.y() + 6).max().orElse(0);
+    return new RunningCurve(
+        frame.width(),
+        Math.max(bottom + FOOT + SpanLine.height(lines, bottom + FOOT), keysEnd),
+        frame.left(),
+        frame.end(),
+        scale.at(0),
+        bottom,
+        rules,
+        MonthMark.along(
+            YearMonth.from(days.from()),
+            YearMonth.from(days.to()),
+            days.aMonth(),
+            month -> days.at(month.atDay(1))),
+        curve,
+        days.at(total.last()),
+        scale.at(total.total()),
+        end,
+        callouts,
+        keys,
+        level,
+        planName,
+        lines);
+  }
+
+  private Ticks ticks() {
+    long highest = plan.stream().map(RunningCurve.Plan::amount).reduce(total.highest(), Math::max);
+    long lowest = plan.stream().map(RunningCurve.Plan::amount).reduce(total.lowest(), Math::min);
+    return yardstick.ticks(lowest, highest);
+  }
+
+  /** Room for what stands at the line's end; a phone has none. */
+  private int margin(Size size) {
+    int names = Lettering.widest(plan.stream().map(RunningCurve.Plan::label));
+    return size == Size.NARROW
+        ? PHONE_MARGIN
+        : Math.max(Lettering.largeWidth(yardstick.figure(total.total())), names) + 14;
+  }
+
+  private FairCurve curve(Days days, Scale scale) {
+    List<LocalDate> knots =
+        total.knots(
+            days.across(KNOT_SPACING), notes.stream().map(RunningCurve.Note::date).toList());
+    return FairCurve.through(
+        knots.stream().mapToDouble(days::exactly).toArray(),
+        knots.stream().mapToDouble(date -> scale.exactly(total.at(date))).toArray());
+  }
+
+  /** At the line's end; on a phone over it, or under it where it comes down from above. */
+  private Label end(Size size, FairCurve curve, Days days, Scale scale, Frame frame) {
+    String text = yardstick.figure(total.total());
+    int x = days.at(total.last());
+    int y = scale.at(total.total());
+    if (size != Size.NARROW) {
+      return new Label(x + 10, Math.min(y + 6, scale.at(0) - 4), Label.Anchor.START, text);
+    }
+    int width = Lettering.largeWidth(text);
+    int right = Math.min(Math.max(x + 6, width), frame.width());
+    boolean comesDown = curve.heightAt(Math.max(curve.startX(), right - width)) < y;
+    return new Label(right, comesDown ? y + 22 : y - 12, Label.Anchor.END, text);
+  }
+
+  /** At its line's end, out of the total's way; on a phone on the line. */
+  private List<Label> planName(Size size, Label end, Scale scale, Frame frame) {
+    List<Label> names = new ArrayList<>();
+    for (RunningCurve.Plan level : plan) {
+      int y = scale.at(level.amount());
+      if (size == Size.NARROW) {
+        names.add(new Label(frame.left(), y - 6, Label.Anchor.START, level.label()));
+      } else {
+        boolean isAbove = level.amount() > total.total();
+        int clear = isAbove ? end.y() - 21 : end.y() + 19;
+        int base = isAbove ? Math.min(y + 5, clear) : Math.max(y + 5, clear);
+        names.add(new Label(frame.end() + 10, base, Label.Anchor.START, level.label()));
+      }
+    }
+    return names;
+  }
+
+  private Notes.Note note(RunningCurve.Note note, Size size, FairCurve curve, Days days) {
+    int x = days.at(note.date());
+    String text = size == Size.NARROW ? "" + (notes.indexOf(note) + 1) : note.text();
+    return new Notes.Note(x, curve.heightAt(x), text);
+  }
+
+  private List<SpanLine> spans(Size size, Days days, int top, Frame frame) {
+    List<SpanLine> lines =
+        size == Size.NARROW ? List.of() : SpanLine.lay(spans, days, top, frame.width());
+    return SpanLine.height(lines, top) > MOST_SPAN_ROWS * SpanLine.PITCH + 8 ? List.of() : lines;
+  }
+
+  private List<Label> keys(Size size, List<Callout> callouts, int top, Frame frame) {
+    List<Label> keys = new ArrayList<>();
+    for (int i = 0; size == Size.NARROW && i < notes.size(); i++) {
+      if (callouts.get(i).isTold()) {
+        String text = Lettering.fit(i + 1 + "  " + notes.get(i).dated(), frame.width());
+        int y = top + (keys.size() + 1) * (Lettering.LINE + 2);
+        keys.add(new Label(0, y, Label.Anchor.START, text));
+      }
+    }
+    return keys;
+  }
+}

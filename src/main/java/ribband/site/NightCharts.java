@@ -1,0 +1,61 @@
+package ribband.site;
+
+import java.time.LocalDate;
+import java.time.Year;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import ribband.chart.Caption;
+import ribband.chart.Chart;
+import ribband.chart.Yardstick;
+import ribband.chart.YearOfNights;
+import ribband.journal.Entry;
+import ribband.measure.Hours;
+import ribband.measure.Saying;
+
+/** Hands a year's nights to their chart. */
+final class NightCharts {
+  private final Book book;
+
+  NightCharts(Book book) {
+    this.book = book;
+  }
+
+  /** The nights of a year; those with a page to show lead there. */
+  Chart<YearOfNights> of(Year year, String page) {
+    Map<LocalDate, Entry> entries = book.firstEntryOfDay();
+    List<YearOfNights.Night> nights = new ArrayList<>();
+    book.ledger()
+        .nights()
+        .forEach(
+            (date, hours) -> {
+              String href =
+                  Optional.ofNullable(entries.get(date))
+                      .map(entry -> Addresses.href(page, Addresses.entry(entry)))
+                      .orElse("");
+              nights.add(new YearOfNights.Night(date, hours.seconds(), href));
+            });
+    return YearOfNights.chart(
+        new Caption(
+            "nights-" + year,
+            "Nights of " + year,
+            "A ruled line for each month; on it a tick for each night, as tall as its hours.",
+            summary(year)),
+        year.getValue(),
+        nights,
+        Yardstick.hours());
+  }
+
+  private String summary(Year year) {
+    List<Hours> worked =
+        book.ledger().nights().entrySet().stream()
+            .filter(night -> Year.from(night.getKey()).equals(year))
+            .map(Map.Entry::getValue)
+            .toList();
+    return Saying.counted(worked.size(), "night", "nights")
+        + ", "
+        + Saying.hoursInWords(Hours.sum(worked))
+        + ".";
+  }
+}

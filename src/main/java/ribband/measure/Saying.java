@@ -57,6 +57,13 @@ public final class Saying {
         : hours(hours) + " " + hourOrHours(hours);
   }
 
+  /** For columns, where figures stand under each other: {@code 26:30}, {@code 0:05}, {@code 3:00}. */
+  public static String hoursInColumn(Hours hours) {
+    long minutes = (hours.seconds() + 30) / 60;
+    long rest = minutes % 60;
+    return grouped(BigInteger.valueOf(minutes / 60)) + ":" + (rest < 10 ? "0" : "") + rest;
+  }
+
   /** {@code hour} or {@code hours}, beside figures in large letters. */
   public static String hourOrHours(Hours hours) {
     long minutes = (hours.seconds() + 30) / 60;

@@ -51,6 +51,11 @@ public final class MonthSentence {
     return ranks.of(month);
   }
 
+  /** The same in the fewest words. */
+  public String briefRank(Row<YearMonth> month) {
+    return ranks.brief(month);
+  }
+
   /** Where all are of the same year as the one told of, they go without it. */
   static List<String> names(List<YearMonth> months, YearMonth told) {
     boolean sameYear = months.stream().allMatch(m -> m.getYear() == told.getYear());

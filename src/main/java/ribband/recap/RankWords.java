@@ -63,6 +63,14 @@ final class RankWords<P extends Comparable<? super P>> {
     return standing(told) + ", level with " + ties;
   }
 
+  /** In the fewest words: {@code the best month so far}, {@code third of 18 so far}. */
+  String brief(Row<P> told) {
+    int rank = told.rank().orElseThrow();
+    return rank == 1
+        ? standing(told)
+        : Saying.ordinal(rank) + " of " + byRank.size() + " so far";
+  }
+
   private String standing(Row<P> told) {
     int rank = told.rank().orElseThrow();
     if (rank == 1 && byRank.size() == 1) {

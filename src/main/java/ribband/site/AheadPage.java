@@ -173,8 +173,8 @@ final class AheadPage {
         count.sessions().median().map(PieceWords::number).orElse("–"),
         number(count.sessionsLeft()),
         number(count.nightsLeft()),
-        count.sessions().secondsEach().map(StandingWords::hours).orElse("–"),
-        count.kind().hours().map(Saying::hours).orElse("–"));
+        count.sessions().secondsEach().map(AheadPlan::hours).orElse("–"),
+        count.kind().hours().map(Saying::hoursInColumn).orElse("–"));
   }
 
   private static String number(OptionalLong number) {

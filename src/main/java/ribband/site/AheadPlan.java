@@ -1,9 +1,11 @@
 package ribband.site;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
+import ribband.measure.Hours;
 import ribband.measure.Saying;
 import ribband.plan.Complete;
 import ribband.plan.EarnedValue;
@@ -75,8 +77,8 @@ final class AheadPlan {
     return new Line(
         phase.phase().title(),
         Addresses.href(Addresses.AHEAD, Addresses.phase(phase.phase().id())),
-        phase.planned().map(Saying::hours).orElse("–"),
-        Saying.hours(phase.hours()),
+        phase.planned().map(Saying::hoursInColumn).orElse("–"),
+        Saying.hoursInColumn(phase.hours()),
         phase.complete().share().map(StandingWords::share).orElse("–"),
         from(phase.complete()),
         book.showsMoney() ? phase.phase().cost().map(book.words()::money).orElse("–") : "",
@@ -87,8 +89,8 @@ final class AheadPlan {
     return new Line(
         "All with planned hours",
         "",
-        Saying.hours(whole.bac()),
-        Saying.hours(whole.ac()),
+        Saying.hoursInColumn(whole.bac()),
+        Saying.hoursInColumn(whole.ac()),
         StandingWords.share(whole.complete()),
         standing.assumed().isEmpty() ? "" : "partly assumed",
         book.showsMoney() ? standing.costPlanned().map(book.words()::money).orElse("–") : "",
@@ -120,9 +122,9 @@ final class AheadPlan {
     return new Values(
         title,
         List.of(
-            StandingWords.hours(earned.ev()),
-            Saying.hours(earned.ac()),
-            StandingWords.hours(earned.cv()),
+            hours(earned.ev()),
+            Saying.hoursInColumn(earned.ac()),
+            hours(earned.cv()),
             StandingWords.index(earned.cpi()),
             hours(earned.eac()),
             hours(earned.etc()),
@@ -131,7 +133,14 @@ final class AheadPlan {
   }
 
   private static String hours(Optional<BigFraction> seconds) {
-    return seconds.map(StandingWords::hours).orElse("–");
+    return seconds.map(AheadPlan::hours).orElse("–");
+  }
+
+  /** {@code −12:30}; zero without a sign. */
+  static String hours(BigFraction seconds) {
+    long whole = seconds.bigDecimalValue(0, RoundingMode.HALF_UP).longValueExact();
+    String said = Saying.hoursInColumn(new Hours(Math.abs(whole)));
+    return whole <= -30 ? "−" + said : said;
   }
 
   /** A sentence for each phase begun, and for the whole. */

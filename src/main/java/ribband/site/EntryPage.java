@@ -24,6 +24,8 @@ final class EntryPage {
   /**
    * What the template shows.
    *
+   * @param title its own, else its day in full
+   * @param day in full; empty where it is the title
    * @param html the text, made safe
    * @param hours total, said; empty for none
    * @param shares hours and money by phase
@@ -61,11 +63,13 @@ final class EntryPage {
         e -> neighbours.add(new Link("prev", e.title(), Addresses.href(page, Addresses.entry(e)))));
     after.ifPresent(
         e -> neighbours.add(new Link("next", e.title(), Addresses.href(page, Addresses.entry(e)))));
+    boolean titled = EntryNames.isTitled(entry);
+    String day = Saying.dayInFull(entry.date());
     YearMonth month = YearMonth.from(entry.date());
     return new View(
-        entry.title(),
+        titled ? entry.title() : day,
         entry.date().toString(),
-        Saying.dayInFull(entry.date()),
+        titled ? day : "",
         Addresses.href(page, Addresses.month(month)),
         Saying.month(month),
         html,

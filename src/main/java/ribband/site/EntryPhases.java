@@ -61,7 +61,7 @@ public final class EntryPhases {
             new Share(
                 Book.phaseTitle(journal, ledger, id),
                 Addresses.href(page, Addresses.phase(id)),
-                hours.isZero() ? "" : Saying.hours(hours),
+                hours.isZero() ? "" : Saying.hoursInColumn(hours),
                 cost.isZero() ? "" : words.money(cost)));
       }
     }

@@ -27,6 +27,6 @@ final class EntryTitles {
 
   private static String plain(Entry entry) {
     String day = Saying.day(entry.date());
-    return entry.title().equals(day) ? day : entry.title() + ", " + day;
+    return EntryNames.isTitled(entry) ? entry.title() + ", " + day : day;
   }
 }

@@ -1,5 +1,6 @@
 package ribband.site;
 
+import java.time.Year;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +15,8 @@ import ribband.journal.Phase;
 import ribband.ledger.PhaseRow;
 import ribband.ledger.Row;
 import ribband.measure.Hours;
-import ribband.measure.Money;
 import ribband.measure.Saying;
+import ribband.recap.BestPicture;
 import ribband.recap.MonthSentence;
 
 /** The first page: how far she is, what this month brought, what last night looked like. */
@@ -33,6 +34,7 @@ final class HomePage {
    *
    * @param far how far she is
    * @param month the month of the last entry; none for an empty journal
+   * @param lead the best picture of the newest month that has one; none or one
    * @param last the last entry that may be shown; none or one
    * @param latest those before it
    * @param about the project's own words, made safe; may be empty
@@ -40,10 +42,12 @@ final class HomePage {
   record View(
       HowFar far,
       List<ThisMonth> month,
+      List<Prints.View> lead,
       List<Notices.View> last,
       List<Notices.View> latest,
       List<PhaseLine> phases,
-      List<MonthLine> months,
+      String sessions,
+      List<YearLines> years,
       List<Chart<RunningCurve>> runningHours,
       List<Chart<MonthRows>> monthsChart,
       List<Chart<PhaseBars>> phasesChart,
@@ -74,6 +78,10 @@ final class HomePage {
       String cost,
       String costPlan) {}
 
+  /** A year's months, and what they come to. */
+  record YearLines(
+      String title, String sessions, String hours, String cost, List<MonthLine> months) {}
+
   /** A month in the list of all. */
   record MonthLine(
       String title,
@@ -92,10 +100,12 @@ final class HomePage {
     return new View(
         HowFar.of(book),
         thisMonth().stream().toList(),
-        notices.of(newest.stream().limit(1).toList(), true),
+        lead(newest).stream().toList(),
+        notices.of(newest.stream().limit(1).toList(), false),
         notices.of(newest.stream().skip(1).limit(LATEST).toList(), false),
         phases(),
-        months(),
+        Saying.count(book.ledger().whole().sessions()),
+        years(),
         charts.running(),
         charts.months(),
         charts.phases(),
@@ -114,6 +124,18 @@ final class HomePage {
         .toList();
   }
 
+  private Optional<Prints.View> lead(List<Leaf> newest) {
+    return newest.stream()
+        .filter(leaf -> !leaf.shots().isEmpty())
+        .map(leaf -> YearMonth.from(leaf.entry().date()))
+        .findFirst()
+        .flatMap(
+            month ->
+                BestPicture.of(
+                    book.album(), entry -> YearMonth.from(entry.date()).equals(month)))
+        .map(new Prints(Addresses.HOME)::lead);
+  }
+
   private Optional<ThisMonth> thisMonth() {
     List<Row<YearMonth>> months = book.ledger().months();
     if (months.isEmpty()) {
@@ -123,12 +145,12 @@ final class HomePage {
     String rank =
         month.hours().isZero()
             ? "no work yet"
-            : new MonthSentence(book.ledger(), book.words()).rank(month);
+            : new MonthSentence(book.ledger(), book.words()).briefRank(month);
     return Optional.of(
         new ThisMonth(
             Saying.month(month.period()),
             Addresses.href(Addresses.HOME, Addresses.month(month.period())),
-            Saying.hours(month.hours()),
+            Saying.hoursInColumn(month.hours()),
             Saying.hourOrHours(month.hours()),
             Saying.counted(month.nights(), "night", "nights"),
             book.words().moved(month.cost()).orElse(""),
@@ -145,31 +167,48 @@ final class HomePage {
               phase.title(),
               Addresses.href(Addresses.HOME, Addresses.phase(phase.id())),
               Saying.count(row.sessions()),
-              row.hours().isZero() ? "–" : Saying.hours(row.hours()),
+              row.hours().isZero() ? "–" : Saying.hoursInColumn(row.hours()),
               Saying.share(row.hours().seconds(), whole.seconds()),
-              phase.hours().map(Saying::hours).orElse(""),
+              phase.hours().map(Saying::hoursInColumn).orElse(""),
               book.words().moneyOrDash(row.cost()),
               book.words().money(phase.cost())));
     }
     return lines;
   }
 
-  private List<MonthLine> months() {
-    List<MonthLine> lines = new ArrayList<>();
-    for (Row<YearMonth> month : book.ledger().months()) {
-      Money cost = month.cost();
-      lines.add(
+  /** The newest year first, and so its months. */
+  private List<YearLines> years() {
+    List<YearLines> years = new ArrayList<>();
+    for (Row<Year> year : book.ledger().years()) {
+      List<MonthLine> months = new ArrayList<>();
+      book.ledger().months().stream()
+          .filter(month -> Year.from(month.period()).equals(year.period()))
+          .forEach(month -> months.add(0, line(month)));
+      years.add(
           0,
-          new MonthLine(
-              Saying.month(month.period()),
-              Addresses.href(Addresses.HOME, Addresses.month(month.period())),
-              Saying.count(month.sums().sessions()),
-              month.hours().isZero() ? "–" : Saying.hours(month.hours()),
-              Saying.hours(month.hoursToDate()),
-              book.words().moneyOrDash(cost),
-              book.words().money(month.costToDate()),
-              month.rank().orElseThrow()));
+          new YearLines(
+              year.period().toString(),
+              Saying.count(year.sums().sessions()),
+              hours(year),
+              book.words().moneyOrDash(year.cost()),
+              months));
     }
-    return lines;
+    return years;
+  }
+
+  private MonthLine line(Row<YearMonth> month) {
+    return new MonthLine(
+        Saying.month(month.period()),
+        Addresses.href(Addresses.HOME, Addresses.month(month.period())),
+        Saying.count(month.sums().sessions()),
+        hours(month),
+        Saying.hoursInColumn(month.hoursToDate()),
+        book.words().moneyOrDash(month.cost()),
+        book.words().money(month.costToDate()),
+        month.rank().orElseThrow());
+  }
+
+  private static String hours(Row<?> row) {
+    return row.hours().isZero() ? "–" : Saying.hoursInColumn(row.hours());
   }
 }

@@ -14,10 +14,12 @@ import ribband.measure.Saying;
 final class LessonsPage {
   private final Book book;
   private final Map<Optional<String>, List<Entry>> byPhase;
+  private final EntryNames names;
 
   LessonsPage(Book book) {
     this.book = book;
     this.byPhase = byPhase(book);
+    this.names = new EntryNames(book.album());
   }
 
   /** What the template shows. */
@@ -70,7 +72,7 @@ final class LessonsPage {
         .filter(id -> !id.equals(Phase.UNSORTED.id()));
   }
 
-  private static Section section(Optional<Phase> phase, List<Entry> entries) {
+  private Section section(Optional<Phase> phase, List<Entry> entries) {
     String id = phase.map(Phase::id).map(Addresses::lessonsId).orElse("others");
     return new Section(
         id,
@@ -78,14 +80,14 @@ final class LessonsPage {
         phase.map(Phase::title).orElse("Without a phase"),
         phase.map(p -> Addresses.href(Addresses.LESSONS, Addresses.phase(p.id()))).orElse(""),
         Saying.count(count(entries)),
-        entries.stream().map(LessonsPage::night).toList());
+        entries.stream().map(this::night).toList());
   }
 
-  private static Night night(Entry entry) {
+  private Night night(Entry entry) {
     return new Night(
         entry.date().toString(),
         Saying.day(entry.date()),
-        entry.title(),
+        names.of(entry),
         Addresses.href(Addresses.LESSONS, Addresses.entry(entry)),
         entry.lessons());
   }

@@ -32,6 +32,7 @@ final class MaterialsPage {
 
   private final Book book;
   private final StockWords words;
+  private final EntryNames names;
   private final ShelfCharts charts;
 
   MaterialsPage(Book book) {
@@ -40,6 +41,7 @@ final class MaterialsPage {
     this.words =
         new StockWords(
             shop, book.showsMoney() ? Optional.of(book.words().currency()) : Optional.empty());
+    this.names = new EntryNames(book.album());
     this.charts = new ShelfCharts(book, words);
   }
 
@@ -211,7 +213,7 @@ final class MaterialsPage {
         named ? move.date().map(LocalDate::toString).orElse("") : "",
         named ? move.date().map(Saying::day).orElse("The start") : "–",
         move.kind().words(),
-        named ? move.entry().map(Entry::title).orElse("") : "Not listed",
+        named ? move.entry().map(names::of).orElse("") : "Not listed",
         href(move.entry()),
         (move.kind().comes() ? "" : "−") + words.own(move.moved()),
         move.onHand().map(words::own).orElse("unknown"),

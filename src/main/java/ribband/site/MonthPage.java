@@ -3,13 +3,17 @@ package ribband.site;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import ribband.album.Leaf;
 import ribband.chart.Chart;
 import ribband.chart.PhaseBars;
+import ribband.journal.Entry;
 import ribband.ledger.Row;
+import ribband.ledger.Sums;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Saying;
+import ribband.recap.BestPicture;
 import ribband.recap.MonthSentence;
 
 /** One month: said in a sentence, by phase, its entries and pictures. */
@@ -25,14 +29,19 @@ final class MonthPage {
   /**
    * What the template shows.
    *
-   * @param rank what stands under the hours
+   * @param lead its best picture; none or one
+   * @param hull as far as she stood at its end; none without a plan
+   * @param rank among the months with work, in short; empty without any
    * @param hidden what private entries add, in words; empty for none
    */
   record View(
       String month,
+      List<Prints.View> lead,
+      List<Hull> hull,
       String sentence,
       String hours,
       String nights,
+      String rank,
       String cost,
       String hoursToDate,
       String costToDate,
@@ -56,22 +65,29 @@ final class MonthPage {
 
   View view(Row<YearMonth> month, List<Leaf> leaves) {
     String page = Addresses.month(month.period());
-    boolean covers = leaves.stream().anyMatch(leaf -> !leaf.shots().isEmpty());
+    Predicate<Entry> inMonth = entry -> YearMonth.from(entry.date()).equals(month.period());
     return new View(
         Saying.month(month.period()),
+        BestPicture.of(book.album(), inMonth).map(new Prints(page)::lead).stream().toList(),
+        Hull.of(book, before(month.period()), month.toDate()),
         sentence.of(month),
-        Saying.hours(month.hours()),
-        Saying.counted(month.nights(), "night", "nights"),
+        Saying.hoursInColumn(month.hours()),
+        Saying.count(month.nights()),
+        month.hours().isZero() ? "" : Saying.capitalised(sentence.briefRank(month)),
         book.words().moneyOrDash(month.cost()),
-        Saying.hours(month.hoursToDate()),
+        Saying.hoursInColumn(month.hoursToDate()),
         book.words().money(month.costToDate()),
         book.showsMoney(),
         phases(month, page),
         new HoursCharts(book).monthPhases(month),
-        new Notices(book, page).of(leaves, true),
+        new Notices(book, page).of(leaves, false),
         hidden(month, leaves),
-        new Prints(page).gallery(leaves, !covers),
+        new Prints(page).gallery(leaves, false),
         neighbours(month, page));
+  }
+
+  private Sums before(YearMonth month) {
+    return book.month(month.minusMonths(1)).map(Row::toDate).orElse(book.ledger().carried());
   }
 
   private List<PhaseShare> phases(Row<YearMonth> month, String page) {
@@ -84,10 +100,10 @@ final class MonthPage {
             new PhaseShare(
                 book.phaseTitle(id),
                 Addresses.href(page, Addresses.phase(id)),
-                hours.isZero() ? "–" : Saying.hours(hours),
+                hours.isZero() ? "–" : Saying.hoursInColumn(hours),
                 Saying.share(hours.seconds(), month.hours().seconds()),
                 book.words().moneyOrDash(cost),
-                Saying.hours(month.toDate().hoursOf(id)),
+                Saying.hoursInColumn(month.toDate().hoursOf(id)),
                 book.words().money(month.toDate().costOf(id))));
       }
     }

@@ -20,11 +20,15 @@ final class Notices {
   /**
    * An entry in a list.
    *
+   * @param titled whether its builder gave it a title
+   * @param title that, else its first words
+   * @param opening its text as it begins, without what stands in the title; may be empty
    * @param hours said; empty for none
    * @param cost said; empty for none or hidden
    * @param cover none or one
    */
   record View(
+      boolean titled,
       String title,
       String href,
       String date,
@@ -49,8 +53,10 @@ final class Notices {
 
   private View of(Leaf leaf, boolean firstOnPage) {
     Entry entry = leaf.entry();
+    String name = EntryNames.of(leaf);
     return new View(
-        entry.title(),
+        EntryNames.isTitled(entry) || leaf.opening().isEmpty(),
+        name,
         Addresses.href(page, Addresses.entry(entry)),
         entry.date().toString(),
         Saying.weekday(entry.date()),
@@ -58,7 +64,7 @@ final class Notices {
         phases(book, entry),
         entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
         entry.totalCost().isZero() ? "" : book.words().money(entry.totalCost()),
-        leaf.opening(),
+        leaf.opening().startsWith(name) ? leaf.opening().substring(name.length()).strip() : leaf.opening(),
         new Prints(page).cover(leaf, firstOnPage));
   }
 

@@ -21,10 +21,12 @@ import ribband.plan.StandingWords;
 final class PhasePage {
   private final Book book;
   private final LessonsPage lessons;
+  private final EntryNames names;
 
   PhasePage(Book book) {
     this.book = book;
     this.lessons = new LessonsPage(book);
+    this.names = new EntryNames(book.album());
   }
 
   /**
@@ -74,14 +76,14 @@ final class PhasePage {
     return new View(
         phase.title(),
         sentence(row),
-        Saying.hours(row.hours()),
-        phase.hours().map(Saying::hours).orElse(""),
+        Saying.hoursInColumn(row.hours()),
+        phase.hours().map(Saying::hoursInColumn).orElse(""),
         book.words().moneyOrDash(row.cost()),
         phase.cost().map(book.words()::money).orElse(""),
         book.showsMoney(),
         new HoursCharts(book).phaseMonths(row),
         audit(phase.id(), page),
-        Saying.hours(row.hours()),
+        Saying.hoursInColumn(row.hours()),
         book.words().money(row.cost()),
         Stream.concat(standingInWords(phase, page), lessons(phase, page).stream()).toList(),
         new Prints(page).gallery(inPhase, true));
@@ -173,8 +175,8 @@ final class PhasePage {
               "Before",
               "Carried in from before this journal",
               "",
-              Saying.hours(running),
-              Saying.hours(running),
+              Saying.hoursInColumn(running),
+              Saying.hoursInColumn(running),
               book.words().moneyOrDash(carried)));
     }
     for (Row<Entry> row : book.ledger().entries()) {
@@ -190,10 +192,10 @@ final class PhasePage {
           new Audit(
               entry.date().toString(),
               Saying.day(entry.date()),
-              entry.isPublic() ? entry.title() : "Not listed",
+              entry.isPublic() ? names.of(entry) : "Not listed",
               entry.isPublic() ? Addresses.href(page, Addresses.entry(entry)) : "",
-              hours.isZero() ? "–" : Saying.hours(hours),
-              Saying.hours(running),
+              hours.isZero() ? "–" : Saying.hoursInColumn(hours),
+              Saying.hoursInColumn(running),
               entry.isPublic() ? book.words().moneyOrDash(cost) : ""));
     }
     return lines;

@@ -3,20 +3,19 @@ package ribband.site;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import ribband.album.Leaf;
 import ribband.album.Shot;
 import ribband.measure.Saying;
 import ribband.photo.PictureFacts;
 import ribband.photo.PrintSize;
 import ribband.prose.Print;
+import ribband.recap.BestPicture;
+import ribband.site.PrintPlace.Shape;
 
 /** Shows pictures on one page: addresses, sizes and words for each. */
 public final class Prints {
-  private static final String IN_GALLERY =
-      "(min-width: 80rem) 15rem, (min-width: 60rem) 27vw, (min-width: 40rem) 40vw, calc(100vw - 5rem)";
-  private static final String ON_OWN_PAGE =
-      "(min-width: 86rem) 33rem, (min-width: 60rem) 41vw, (min-width: 40rem) 86vw, calc(100vw - 5rem)";
-  private static final String IN_TEXT = "(min-width: 50rem) 40rem, 92vw";
+  private static final String IN_TEXT = "(min-width: 60rem) 714px, calc(100vw - 2.1rem)";
   private static final int SHOWN_WIDTH = 960;
 
   private final String page;
@@ -31,9 +30,10 @@ public final class Prints {
   /**
    * A picture as a template shows it.
    *
-   * @param shape {@code wide}, {@code tall} or {@code square}
+   * @param shape {@code tall}, {@code square}, {@code wide} or {@code long}
    * @param caption may be empty
    * @param entryHref the entry it belongs to; empty on that entry's own page
+   * @param entryTitle empty where the day stands in for it
    * @param day when, in short; empty on the entry's own page
    * @param first whether it is the first on the page, to be loaded at once
    */
@@ -47,11 +47,15 @@ public final class Prints {
       int number,
       boolean first) {}
 
-  /** All pictures of an entry's page that its text does not show. */
+  /** All pictures of an entry's page that its text does not show, the first the largest. */
   public List<View> besideText(Leaf leaf, boolean firstOnPage) {
     List<Shot> shots =
         leaf.shots().stream().filter(shot -> shot.where() == Shot.Where.LISTED).toList();
-    return views(leaf, shots, ON_OWN_PAGE, 1, firstOnPage, false);
+    int one = Math.min(1, shots.size());
+    List<View> views = views(leaf, shots.subList(0, one), PrintPlace.PLATE, 1, firstOnPage, false);
+    views.addAll(
+        views(leaf, shots.subList(one, shots.size()), PrintPlace.LARGE, 2, false, false));
+    return views;
   }
 
   /** All pictures of several entries, each with its entry. */
@@ -62,7 +66,7 @@ public final class Prints {
           views(
               leaf,
               leaf.shots(),
-              IN_GALLERY,
+              PrintPlace.GALLERY,
               views.size() + 1,
               firstOnPage && views.isEmpty(),
               true));
@@ -72,13 +76,18 @@ public final class Prints {
 
   /** The one picture that stands for an entry; none or one. */
   List<View> cover(Leaf leaf, boolean firstOnPage) {
-    return views(leaf, leaf.cover().stream().toList(), IN_GALLERY, 1, firstOnPage, true);
+    return views(leaf, leaf.cover().stream().toList(), PrintPlace.NOTICE, 1, firstOnPage, true);
+  }
+
+  /** The one picture that opens a page, large. */
+  View lead(BestPicture best) {
+    return views(best.leaf(), List.of(best.shot()), PrintPlace.LEAD, 1, true, true).get(0);
   }
 
   private List<View> views(
       Leaf leaf,
       List<Shot> shots,
-      String sizes,
+      PrintPlace place,
       int number,
       boolean firstOnPage,
       boolean withEntry) {
@@ -88,11 +97,11 @@ public final class Prints {
       LocalDate date = leaf.entry().date();
       views.add(
           new View(
-              print(shot, leaf.alt(shot), sizes),
-              shape(facts),
+              print(shot, leaf.alt(shot), place.sizes(facts)),
+              Shape.of(facts).name().toLowerCase(Locale.ROOT),
               shot.caption().orElse(""),
               withEntry ? Addresses.href(page, Addresses.entry(leaf.entry())) : "",
-              leaf.entry().title(),
+              EntryNames.isTitled(leaf.entry()) ? leaf.entry().title() : "",
               withEntry ? Saying.day(date) : "",
               number + views.size(),
               firstOnPage && views.isEmpty()));
@@ -132,11 +141,4 @@ public final class Prints {
     return Addresses.href(page, Addresses.print(facts, size));
   }
 
-  private static String shape(PictureFacts facts) {
-    int difference = facts.width() - facts.height();
-    if (Math.abs(difference) * 10 <= facts.width()) {
-      return "square";
-    }
-    return difference > 0 ? "wide" : "tall";
-  }
 }

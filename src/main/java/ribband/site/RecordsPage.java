@@ -26,10 +26,12 @@ final class RecordsPage {
 
   private final Book book;
   private final Map<LocalDate, Entry> entryOfDay;
+  private final EntryNames names;
 
   RecordsPage(Book book) {
     this.book = book;
     this.entryOfDay = book.firstEntryOfDay();
+    this.names = new EntryNames(book.album());
   }
 
   /** What the template shows. */
@@ -71,7 +73,7 @@ final class RecordsPage {
                 facts.add(
                     new Fact(
                         "Best month",
-                        Saying.hours(month.hours()),
+                        Saying.hoursInColumn(month.hours()),
                         Saying.hourOrHours(month.hours()) + " in " + Saying.month(month.period()),
                         monthHref(month.period()))));
     records
@@ -81,7 +83,7 @@ final class RecordsPage {
                 facts.add(
                     new Fact(
                         "Longest night",
-                        Saying.hours(night.hours()),
+                        Saying.hoursInColumn(night.hours()),
                         Saying.hourOrHours(night.hours()) + " on " + Saying.day(night.date()),
                         entryHref(night.date()))));
     stretch(records.runOfNights(), "Longest run", "night in a row", "nights in a row")
@@ -167,7 +169,7 @@ final class RecordsPage {
     return Optional.of(
         new Fact(
             "A night, on average",
-            Saying.hours(mean),
+            Saying.hoursInColumn(mean),
             Saying.hourOrHours(mean) + ", over " + Saying.counted(nights, "night", "nights"),
             ""));
   }
@@ -180,7 +182,7 @@ final class RecordsPage {
               month.rank().orElseThrow(),
               Saying.month(month.period()),
               monthHref(month.period()),
-              Saying.hours(month.hours()),
+              Saying.hoursInColumn(month.hours()),
               Saying.count(month.nights()),
               book.words().moneyOrDash(month.cost())));
     }
@@ -196,8 +198,8 @@ final class RecordsPage {
           new NightLine(
               night.date().toString(),
               Saying.day(night.date()),
-              Saying.hours(night.hours()),
-              entry.map(Entry::title).orElse(""),
+              Saying.hoursInColumn(night.hours()),
+              entry.map(names::of).orElse(""),
               entryHref(night.date())));
     }
     return lines;
@@ -210,7 +212,7 @@ final class RecordsPage {
           new YearLine(
               year.period().toString(),
               Saying.count(year.sums().sessions()),
-              Saying.hours(year.hours()),
+              Saying.hoursInColumn(year.hours()),
               book.words().moneyOrDash(year.cost()),
               Integer.toString(year.rank().orElseThrow())));
     }

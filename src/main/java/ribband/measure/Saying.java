@@ -57,7 +57,9 @@ public final class Saying {
         : hours(hours) + " " + hourOrHours(hours);
   }
 
-  /** For columns, where figures stand under each other: {@code 26:30}, {@code 0:05}, {@code 3:00}. */
+  /**
+   * For columns, where figures stand under each other: {@code 26:30}, {@code 0:05}, {@code 3:00}.
+   */
   public static String hoursInColumn(Hours hours) {
     long minutes = (hours.seconds() + 30) / 60;
     long rest = minutes % 60;

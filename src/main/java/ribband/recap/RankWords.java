@@ -66,9 +66,7 @@ final class RankWords<P extends Comparable<? super P>> {
   /** In the fewest words: {@code the best month so far}, {@code third of 18 so far}. */
   String brief(Row<P> told) {
     int rank = told.rank().orElseThrow();
-    return rank == 1
-        ? standing(told)
-        : Saying.ordinal(rank) + " of " + byRank.size() + " so far";
+    return rank == 1 ? standing(told) : Saying.ordinal(rank) + " of " + byRank.size() + " so far";
   }
 
   private String standing(Row<P> told) {

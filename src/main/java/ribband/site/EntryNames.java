@@ -15,7 +15,7 @@ final class EntryNames {
   private final Map<String, String> byFile = new HashMap<>();
 
   EntryNames(Album album) {
-    album.shown().forEach(leaf -> byFile.put(leaf.entry().file(), of(leaf)));
+    album.shown().forEach(leaf -> byFile.put(leaf.entry().file(), bare(of(leaf))));
   }
 
   /** Whether its builder gave it a title; else its day stands in. */
@@ -23,14 +23,20 @@ final class EntryNames {
     return !entry.title().equals(Saying.day(entry.date()));
   }
 
-  /** Its title; else its first words, so that no day stands there twice; its day where it has none. */
+  /**
+   * Its title; else its first words, so that no day stands there twice; its day where it has none.
+   */
   static String of(Leaf leaf) {
     return isTitled(leaf.entry()) || leaf.opening().isEmpty()
         ? leaf.entry().title()
         : firstWords(leaf.opening());
   }
 
-  /** The same of an entry that may be shown. */
+  private static String bare(String name) {
+    return name.endsWith(".") ? name.substring(0, name.length() - 1) : name;
+  }
+
+  /** The same of an entry that may be shown, for tables: without a full stop. */
   String of(Entry entry) {
     return byFile.getOrDefault(entry.file(), entry.title());
   }

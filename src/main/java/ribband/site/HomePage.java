@@ -131,8 +131,7 @@ final class HomePage {
         .findFirst()
         .flatMap(
             month ->
-                BestPicture.of(
-                    book.album(), entry -> YearMonth.from(entry.date()).equals(month)))
+                BestPicture.of(book.album(), entry -> YearMonth.from(entry.date()).equals(month)))
         .map(new Prints(Addresses.HOME)::lead);
   }
 

@@ -35,7 +35,8 @@ record Hull(int from, int mark, String share, String planned, String said) {
    */
   static List<Hull> of(Book book, Sums before, Sums toDate) {
     List<PhaseRow> phases = book.ledger().phases();
-    Hours planned = Hours.sum(phases.stream().flatMap(row -> row.phase().hours().stream()).toList());
+    Hours planned =
+        Hours.sum(phases.stream().flatMap(row -> row.phase().hours().stream()).toList());
     if (planned.isZero()) {
       return List.of();
     }

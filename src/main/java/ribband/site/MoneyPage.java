@@ -7,6 +7,7 @@ import java.util.Map;
 import ribband.chart.Chart;
 import ribband.chart.PhaseBars;
 import ribband.chart.RunningCurve;
+import ribband.journal.Entry;
 import ribband.journal.Purchase;
 import ribband.ledger.PerHour;
 import ribband.ledger.PhaseRow;
@@ -122,9 +123,13 @@ final class MoneyPage {
     return switch (spent.kind()) {
       case CARRIED -> "Carried in from before this journal";
       case PRIVATE -> "Not listed";
-      case REST -> spent.entry().map(entry -> entry.title() + ", not itemised").orElse("");
+      case REST -> spent.entry().map(MoneyPage::rest).orElse("");
       case ITEM -> spent.what().map(MoneyPage::item).orElse("");
     };
+  }
+
+  private static String rest(Entry entry) {
+    return EntryNames.isTitled(entry) ? entry.title() + ", not itemised" : "Not itemised";
   }
 
   private static String item(Purchase purchase) {

@@ -64,7 +64,9 @@ final class Notices {
         phases(book, entry),
         entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
         entry.totalCost().isZero() ? "" : book.words().money(entry.totalCost()),
-        leaf.opening().startsWith(name) ? leaf.opening().substring(name.length()).strip() : leaf.opening(),
+        leaf.opening().startsWith(name)
+            ? leaf.opening().substring(name.length()).strip()
+            : leaf.opening(),
         new Prints(page).cover(leaf, firstOnPage));
   }
 

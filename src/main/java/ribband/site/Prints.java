@@ -53,8 +53,7 @@ public final class Prints {
         leaf.shots().stream().filter(shot -> shot.where() == Shot.Where.LISTED).toList();
     int one = Math.min(1, shots.size());
     List<View> views = views(leaf, shots.subList(0, one), PrintPlace.PLATE, 1, firstOnPage, false);
-    views.addAll(
-        views(leaf, shots.subList(one, shots.size()), PrintPlace.LARGE, 2, false, false));
+    views.addAll(views(leaf, shots.subList(one, shots.size()), PrintPlace.LARGE, 2, false, false));
     return views;
   }
 
@@ -140,5 +139,4 @@ public final class Prints {
   private String href(PictureFacts facts, PrintSize size) {
     return Addresses.href(page, Addresses.print(facts, size));
   }
-
 }

@@ -51,7 +51,7 @@ class DependenciesTest {
   }
 
   private static String page() throws IOException {
-    return Files.readString(Path.of("docs/dependencies.md"), StandardCharsets.UTF_8);
+    return Files.readString(Path.of("docs/decisions.md"), StandardCharsets.UTF_8);
   }
 
   /** Version by artifact, of what the project itself asks for. */

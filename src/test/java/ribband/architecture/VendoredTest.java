@@ -33,7 +33,7 @@ class VendoredTest {
 
   @Test
   void theListOfLibrariesNamesThatRelease() throws IOException {
-    String list = Files.readString(Path.of("docs/dependencies.md"), StandardCharsets.UTF_8);
+    String list = Files.readString(Path.of("docs/decisions.md"), StandardCharsets.UTF_8);
     String sum = Files.readAllLines(ASSETS.resolve("minisearch.sha256")).get(0).split(" ")[0];
     assertTrue(list.contains(sum), sum);
     assertTrue(

@@ -94,9 +94,17 @@ public final class InMemory {
 
   /** Runs a command; nothing of the journal may have been touched by it. */
   public Run run(String... arguments) {
+    return run(new StringWriter(), new StringWriter(), arguments);
+  }
+
+  /** Runs a command of which both streams go to one terminal: what it shows is the output. */
+  public Run terminal(String... arguments) {
+    StringWriter screen = new StringWriter();
+    return run(screen, screen, arguments);
+  }
+
+  private Run run(StringWriter out, StringWriter err, String... arguments) {
     Map<String, String> before = state();
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
     int code = new Ribband(surroundings(out, err)).run(arguments);
     Map<String, String> after = state();
     if (arguments.length > 0 && ADDING.contains(arguments[0])) {

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -127,8 +126,7 @@ class JointsCommandTest {
   void theExampleOfThePageIsWhatIsTold() throws IOException {
     String page = Files.readString(Path.of("docs/journal-format.md"), StandardCharsets.UTF_8);
     String block = joints("--now", "2026-03-14 22:10").split("\n\n")[1];
-    String example = block.lines().map(line -> "    " + line).collect(Collectors.joining("\n"));
-    assertTrue(page.contains("\n\n" + example + "\n\n"), example);
+    assertTrue(page.contains("```text joints\n" + block + "\n```\n"), block);
   }
 
   @Test

@@ -14,10 +14,10 @@ import java.util.regex.Pattern;
  *
  * <p>Under a heading, a fenced block whose info string ends in a path is a file of the journal;
  * {@code text files} lists files whose content does not matter; {@code text problems} and {@code
- * text figures} hold what must come out. The first {@code project.yaml} of a document stands in
- * where a heading has none of its own. A row of a table headed {@code written} is one case each:
- * its first cell stands in an entry (or in {@code project.yaml}), its second is what is told or
- * read.
+ * text figures} hold what must come out; {@code text tree} and {@code text joints} are none of
+ * these cases. The first {@code project.yaml} of a document stands in where a heading has none of
+ * its own. A row of a table headed {@code written} is one case each: its first cell stands in an
+ * entry (or in {@code project.yaml}), its second is what is told or read.
  *
  * @param line where it stands in its document
  * @param source where the case comes from
@@ -97,6 +97,7 @@ record JournalCase(
       switch (info) {
         case "problems" -> problems = Optional.of(content);
         case "figures" -> figures = Optional.of(content);
+        case "tree", "joints" -> {}
         case "files" -> content.forEach(file -> files.put(file, ""));
         default -> {
           String text = String.join("\n", content) + "\n";

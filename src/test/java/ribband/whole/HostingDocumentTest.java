@@ -22,6 +22,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import ribband.cli.InMemory;
+import ribband.documents.Example;
 
 /**
  * The commands of {@code docs/hosting.md}, as they stand there; the far side is a folder of this
@@ -59,9 +60,9 @@ class HostingDocumentTest {
 
   /** The commands that begin so, in their order. */
   private static List<String> commands(String begin) throws IOException {
-    return Files.readAllLines(Path.of("docs/hosting.md"), StandardCharsets.UTF_8).stream()
-        .filter(line -> line.startsWith("    "))
-        .map(String::strip)
+    return Example.of(Path.of("docs/hosting.md")).stream()
+        .filter(example -> example.kind().equals("sh"))
+        .flatMap(example -> example.commands().stream())
         .filter(line -> line.startsWith(begin + " "))
         .toList();
   }

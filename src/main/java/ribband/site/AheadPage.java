@@ -19,7 +19,6 @@ import ribband.nights.NightWords;
 import ribband.nights.Nightly;
 import ribband.pieces.PieceCount;
 import ribband.plan.HoursLeft;
-import ribband.plan.StandingWords;
 import ribband.shop.Caution;
 
 /** What next, how much is left, and when she floats. */

@@ -89,7 +89,6 @@ def scarf():
             )
     for y in (0.17, -0.20):
         clamp((x + 0.155, y, z), (1, 0.05, 0), (0, 0, 1))
-    shavings(26, [(x - 0.12, -0.22), (x + 0.05, 0.3)], 0.07, z)
     return View(
         (x - 0.34, -0.30, BENCH_TOP + 0.27),
         (x + 0.01, 0.0, BENCH_TOP + 0.015),
@@ -225,8 +224,8 @@ def scarf_jig():
 
 
 def planks_on_horses():
-    """Two scarfed strakes, sixteen feet long, across three horses beside the boat."""
-    setup(2, light=light.OVERCAST)
+    """Four scarfed planks, sixteen feet long, across three horses beside the boat."""
+    setup(4, light=light.OVERCAST)
     y, z = -1.18, 0.74
     horses((0.2, 1.9, 3.6), y, z, wide=0.6)
     for i in range(4):

@@ -21,8 +21,10 @@ from view import View, near
 def keel_up_on_horses(finish, **room):
     garage(**room)
     boat = Boat(keel_up=True, height=1.32)
-    boat.planks(PLANKS, finish=finish)
+    boat.planks(PLANKS, finish=finish, sheer="ply")
+    boat.spine(M[finish])
     boat.spine(M[finish], outer=True)
+    boat.rails(M["fir"])
     boat.transom(M[finish])
     boat.sawhorses()
     return boat

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import ribband.jobs.Chain;
 import ribband.jobs.Evening;
 import ribband.jobs.Goal;
+import ribband.jobs.OpenJob;
 import ribband.jobs.OpenJob.State;
 import ribband.jobs.PunchList;
 import ribband.joints.Bonds;
@@ -202,6 +203,13 @@ public record Ahead(
   /** What is still left on the days up to launch, for a chart; empty where there is no date. */
   public List<StillLeft> fan() {
     return StillLeft.of(forecast, seeded());
+  }
+
+  /** What it is too cold for this month of a job that waits for nothing; empty where nothing. */
+  public Optional<ColdWork> coldFor(OpenJob job) {
+    return job.state() == State.WAITING
+        ? Optional.empty()
+        : ColdWork.of(journal.project(), job.job(), asOf);
   }
 
   /** Months up to launch in which the shop is too cold for an adhesive. */

@@ -103,16 +103,32 @@ public final class ForecastWords {
         ? Optional.empty()
         : Optional.of(
             "Taken for done, as the planned hours are used up: "
-                + Saying.list(phases)
+                + list(phases)
                 + "; note complete to tell how far that is.");
+  }
+
+  /** The phases that nothing is left of; empty where none. */
+  public static Optional<String> finished(HoursLeft left) {
+    List<String> phases =
+        left.parts().stream()
+            .filter(part -> part.basis() == HoursLeft.Basis.FINISHED)
+            .map(HoursLeft.Part::name)
+            .toList();
+    return phases.isEmpty() ? Optional.empty() : Optional.of("Finished: " + list(phases) + ".");
+  }
+
+  /** Titles may hold commas of their own. */
+  private static String list(List<String> titles) {
+    return titles.stream().anyMatch(title -> title.contains(","))
+        ? String.join("; ", titles)
+        : Saying.list(titles);
   }
 
   /** What the hours leave out; empty where nothing. */
   public static Optional<String> leftOut(HoursLeft left) {
     return left.leftOut().isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            "Left out, as no hours are planned for them: " + Saying.list(left.leftOut()) + ".");
+        : Optional.of("Left out, as no hours are planned for them: " + list(left.leftOut()) + ".");
   }
 
   /** {@code Too cold in the shop for epoxy: December 2026 to February 2027.}, a sentence each. */

@@ -3,6 +3,7 @@ package ribband.ahead;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import org.apache.commons.numbers.fraction.BigFraction;
 import ribband.measure.Quantity;
@@ -17,8 +18,15 @@ import ribband.pieces.Side;
 public final class PieceWords {
   private PieceWords() {}
 
-  /** {@code 14 of 16 made, 2 left: port number 8, starboard number 8}. */
+  /** {@code 14 of 16 made, 2 left: port number 8, starboard number 8}; {@code all 16 made}. */
   public static String count(PieceCount count) {
+    if (count.left() == 0) {
+      return switch (count.kind().total()) {
+        case 1 -> "made";
+        case 2 -> "both made";
+        default -> "all " + Saying.count(count.kind().total()) + " made";
+      };
+    }
     String made =
         Saying.count(count.done())
             + " of "
@@ -32,7 +40,7 @@ public final class PieceWords {
         .filter(numbered -> !numbered.done().isEmpty())
         .ifPresent(numbered -> where.add(numbers(numbered)));
     count.sides().forEach(side -> where.add(side(side)));
-    return count.left() == 0 || where.isEmpty() ? made : made + ": " + String.join("; ", where);
+    return where.isEmpty() ? made : made + ": " + String.join("; ", where);
   }
 
   private static String side(Side side) {
@@ -107,26 +115,28 @@ public final class PieceWords {
     return number.isEmpty() ? "" : Saying.counted(number.getAsLong(), one, several) + " left";
   }
 
-  /** {@code 5:10 each, 5 planned; starboard 4:20, by its own three sessions}. */
+  /** {@code 5:10 hours each, 5 planned, starboard 4:20 by its own rate}. */
   public static String rate(PieceCount count) {
     List<String> parts = new ArrayList<>();
-    count
-        .rate()
-        .filter(rate -> rate.basis() == Rate.Basis.KIND)
-        .ifPresent(rate -> parts.add(Saying.hoursInWords(rate.each()) + " each"));
+    Optional<Rate> own = count.rate().filter(rate -> rate.basis() == Rate.Basis.KIND);
+    own.ifPresent(rate -> parts.add(Saying.hoursInWords(rate.each()) + " each"));
     count
         .kind()
         .hours()
         .filter(hours -> !hours.isZero())
-        .ifPresent(hours -> parts.add(Saying.hoursInWords(hours) + " each planned"));
+        .map(Saying::hoursInWords)
+        .ifPresent(hours -> parts.add(hours + (own.isPresent() ? " planned" : " each planned")));
+    List<String> sides = new ArrayList<>();
     for (Side side : count.sides()) {
       count
           .rate(side)
           .filter(rate -> rate.basis() == Rate.Basis.SIDE)
-          .ifPresent(
-              rate ->
-                  parts.add(
-                      side.name() + " " + Saying.hoursInWords(rate.each()) + " by its own rate"));
+          .ifPresent(rate -> sides.add(side.name() + " " + Saying.hoursInWords(rate.each())));
+    }
+    if (!sides.isEmpty()) {
+      parts.add(
+          String.join(", ", sides)
+              + (sides.size() == 1 ? " by its own rate" : " by their own rates"));
     }
     return String.join(", ", parts);
   }

@@ -34,7 +34,7 @@ import ribband.stock.Stock.Told;
     },
     footer = {
       "  ribband ahead                            all of it, for tonight",
-      "  ribband ahead --evening 2h30             what fits, and what such evenings would change",
+      "  ribband ahead --evening 2h30             what fits, and what changes",
       "  ribband ahead --clamps 36                nights saved, and the new date",
       "  ribband ahead --show plan --format csv   earned value, for a spreadsheet"
     })

@@ -7,8 +7,6 @@ import java.time.LocalDateTime;
 import java.util.Optional;
 import ribband.ahead.Ahead;
 import ribband.ahead.AheadList;
-import ribband.jobs.JobWords;
-import ribband.jobs.NotedJob;
 import ribband.measure.Saying;
 import ribband.problem.OneLine;
 import ribband.problem.Paragraph;
@@ -29,9 +27,7 @@ final class AheadText {
     this.out = out;
     this.pieces = new PiecesText(ahead, out);
     this.plan = new PlanText(ahead, out);
-    this.jobs =
-        new JobsText(
-            new JobWords(ahead.jobs(), NotedJob::id, id -> id, ahead.pieces(), ahead.zone()), out);
+    this.jobs = new JobsText(ahead, out);
   }
 
   /**

@@ -36,7 +36,8 @@ import ribband.shop.StripPlan.Strip;
     },
     footer = {
       "  ribband boards --board \"5/4 x 7 1/2 in x 11 ft\"",
-      "  ribband boards --board \"6 in x 12 ft\" --strip \"1 1/2 in\" --kerf 1/8in --need 22",
+      "  ribband boards --board \"6 in x 12 ft\" --strip \"1 1/2 in\" --kerf 1/8in \\",
+      "          --need 22",
       "  ribband boards --board \"1 in x 6 in x 12 ft\" --strip 1/4in --kerf 1/8in \\",
       "          --need 40 --length 16ft --scarf 8:1 --thick 1/4in --spare 10%%"
     })

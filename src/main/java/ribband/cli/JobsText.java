@@ -3,22 +3,29 @@ package ribband.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import ribband.ahead.Ahead;
 import ribband.jobs.Chain;
 import ribband.jobs.Evening;
 import ribband.jobs.JobWords;
+import ribband.jobs.NotedJob;
 import ribband.jobs.OpenJob;
 import ribband.jobs.OpenJob.State;
 import ribband.jobs.PunchList;
 import ribband.measure.Saying;
+import ribband.measure.ShopTalk;
 import ribband.problem.Paragraph;
 
 /** Tells the punch list to the builder. */
 final class JobsText {
+  private final Ahead ahead;
   private final JobWords words;
+  private final ShopTalk talk;
   private final PrintWriter out;
 
-  JobsText(JobWords words, PrintWriter out) {
-    this.words = words;
+  JobsText(Ahead ahead, PrintWriter out) {
+    this.ahead = ahead;
+    this.words = new JobWords(ahead.jobs(), NotedJob::id, id -> id, ahead.pieces(), ahead.zone());
+    this.talk = new ShopTalk(ahead.journal().project().units());
     this.out = out;
   }
 
@@ -52,6 +59,7 @@ final class JobsText {
       parts.add((bare ? "" : open.job().what() + (size.isEmpty() ? "" : ", ")) + size);
     }
     open.hold().map(words::hold).ifPresent(parts::add);
+    ahead.coldFor(open).map(cold -> cold.words(talk)).ifPresent(parts::add);
     if (!open.waitsFor().isEmpty()) {
       parts.add("waits for " + words.waitsFor(open));
     }

@@ -28,12 +28,16 @@ import ribband.shop.MixPlan.Measured;
 /** Tells a mix to the builder at the bench. */
 final class MixTable {
   private static final int LABEL = 16;
+  private static final String NOT_PARTED =
+      "unknown: the amount is known by one measure and the mix by the other, and the densities of"
+          + " its parts are not given";
 
   /** Below it a shop is heated: common practice, no source. */
   private static final BigDecimal COLD = BigDecimal.valueOf(60);
 
   private final MixPlan plan;
   private final Adhesive adhesive;
+  private final SheetGaps gaps;
   private final Optional<Warmth> warmth;
   private final ShopTalk shop;
   private final MixWarnings warnings;
@@ -42,6 +46,7 @@ final class MixTable {
   MixTable(MixPlan plan, Adhesive adhesive, Optional<Warmth> warmth, Units units, PrintWriter out) {
     this.plan = plan;
     this.adhesive = adhesive;
+    this.gaps = new SheetGaps(adhesive);
     this.warmth = warmth;
     this.shop = new ShopTalk(units);
     this.warnings = new MixWarnings(plan, shop);
@@ -55,15 +60,21 @@ final class MixTable {
    */
   void tell(Need need, boolean timed) {
     String name = adhesive.name();
-    paragraph((name.isEmpty() ? "Mix" : "Mix " + name) + " for " + need.what());
+    String verb = gaps.isCoating() ? "Take " : "Mix ";
+    paragraph((name.isEmpty() ? "Mix" : verb + name) + " for " + need.what());
     out.println();
     amounts();
     out.println();
-    row("temperature", temperature());
+    row("temperature", gaps.isCoating() ? ofTheCoating() : temperature());
     cups(timed);
     out.println();
-    times();
-    out.println();
+    if (gaps.isForJoints()) {
+      times();
+      out.println();
+    }
+    if (!gaps.missing().isEmpty()) {
+      paragraph("Not given, so nothing is told of it: " + Saying.list(gaps.missing()) + ".");
+    }
     if (!need.granted().isEmpty()) {
       paragraph(need.granted());
     }
@@ -75,8 +86,11 @@ final class MixTable {
     row("needed", both(plan.volume(), plan.weight(), m -> shop.reckoned(m.needed())));
     Optional<MeasuredPair> volume = plan.volume().flatMap(Measured::parts);
     Optional<MeasuredPair> weight = plan.weight().flatMap(Measured::parts);
+    if (adhesive.mix().isEmpty()) {
+      return;
+    }
     if (volume.isEmpty() && weight.isEmpty()) {
-      row("part A, part B", warnings.tooFine().orElseGet(() -> "unknown: " + whyNotParted()));
+      row("part A, part B", warnings.tooFine().orElse(NOT_PARTED));
       return;
     }
     String each = count() > 1 ? ", in each batch" : "";
@@ -90,13 +104,6 @@ final class MixTable {
       row("by volume", "unknown: the densities of its parts are not given");
     }
     warnings.tooLittle().ifPresent(words -> row("too little", words));
-  }
-
-  private String whyNotParted() {
-    return adhesive.mix().isEmpty()
-        ? "nothing says how it is mixed"
-        : "the amount is known by one measure and the mix by the other, and the densities of its"
-            + " parts are not given";
   }
 
   private static <T> String both(Optional<T> volume, Optional<T> weight, Function<T, String> said) {
@@ -124,6 +131,10 @@ final class MixTable {
         + plan.cold().orElseGet(this::reckoned);
   }
 
+  private String ofTheCoating() {
+    return plan.cold().or(() -> warmth.map(shop::warmth)).orElse("not said");
+  }
+
   private String reckoned() {
     return adhesive
         .ratedAt()
@@ -133,31 +144,43 @@ final class MixTable {
   }
 
   private void cups(boolean timed) {
-    row("in the cup", told(plan.cup(), "at most "));
+    if (adhesive.potLife().isPresent()) {
+      row("in the cup", told(plan.cup(), "at most "));
+    }
     String assumed = timed ? "" : ", at 2 minutes a fluid ounce (assumed, common practice)";
     row("to spread it", told(plan.takes(), "") + (isKnown(plan.takes()) ? assumed : ""));
-    row(
-        "batches",
-        plan.batches()
-            .value()
-            .map(cups -> warnings.outlasts().orElse("one"))
-            .orElseGet(() -> unknown(plan.batches())));
+    if (adhesive.potLife().isPresent()) {
+      row(
+          "batches",
+          plan.batches()
+              .value()
+              .map(cups -> warnings.outlasts().orElse("one"))
+              .orElseGet(() -> unknown(plan.batches())));
+    }
     if (isKnown(plan.cup())) {
       row("", "A deep or full cup sets sooner than the rule says: spread it out at once.");
     }
   }
 
   private void times() {
-    row("close the joint", told(plan.close(), "within ", " of spreading"));
-    row("stays soft", told(plan.soft(), "", " after spreading"));
-    row(
-        "last look",
-        isKnown(plan.soft())
-            ? plan.lastLook()
-                .map(span -> Saying.span(span) + " after spreading")
-                .orElse("at once, it sets within a quarter of an hour")
-            : unknown(plan.soft()));
-    row("clamps off", told(plan.clampsOff(), "", " after closing, not yet fully cured"));
+    if (adhesive.openTime().isPresent()) {
+      row("close the joint", told(plan.close(), "within ", " of spreading"));
+    }
+    if (adhesive.softFor().isPresent()) {
+      row("stays soft", told(plan.soft(), "", " after spreading"));
+      row("last look", lastLook());
+    }
+    if (adhesive.clampTime().isPresent()) {
+      row("clamps off", told(plan.clampsOff(), "", " after closing, not yet fully cured"));
+    }
+  }
+
+  private String lastLook() {
+    return isKnown(plan.soft())
+        ? plan.lastLook()
+            .map(span -> Saying.span(span) + " after spreading")
+            .orElse("at once, it sets within a quarter of an hour")
+        : unknown(plan.soft());
   }
 
   private static boolean isKnown(Figure<Span> figure) {
@@ -192,7 +215,8 @@ final class MixTable {
 
   /** A coating that is not mixed is thinned and cleaned with solvent. */
   private Set<Caution> cautions() {
-    Set<Caution> cautions = EnumSet.of(Caution.RESIN, Caution.CUP);
+    Set<Caution> cautions =
+        gaps.isCoating() ? EnumSet.noneOf(Caution.class) : EnumSet.of(Caution.RESIN, Caution.CUP);
     if (adhesive.mix().isEmpty()) {
       cautions.add(Caution.SOLVENT);
     }

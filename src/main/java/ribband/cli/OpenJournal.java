@@ -80,7 +80,12 @@ record OpenJournal(Journal journal, int entries, Path output, List<Problem> prob
    */
   static Found find(Surroundings around, Optional<String> folder, Optional<String> output) {
     Path root = folder.isPresent() ? named(around, folder.get()) : nearest(around);
-    return new Found(root, output.map(around::path).orElse(root.resolve(DEFAULT_OUTPUT)));
+    Path site = output.map(around::path).orElse(root.resolve(DEFAULT_OUTPUT));
+    // What lies where the site goes is not read, so a file named by mistake would be missed.
+    if (output.isPresent() && Files.exists(site) && !Files.isDirectory(site)) {
+      throw Refusal.wrongUsage("the output " + site + " is not a folder; choose a folder");
+    }
+    return new Found(root, site);
   }
 
   /** The nearest journal upward, for what can do without one. */

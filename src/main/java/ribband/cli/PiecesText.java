@@ -62,18 +62,7 @@ final class PiecesText {
     out.println(
         ahead.nightly().isEmpty() ? "No pieces are left to make." : "What a night can bring");
     for (Nightly kind : ahead.nightly().values()) {
-      sentence(
-          kind.count().kind().name()
-              + ": "
-              + kind.nightsLeft()
-                  .value()
-                  .map(left -> Saying.counted(left, "night", "nights") + " left at best")
-                  .orElse("nights left unknown: " + kind.nightsLeft().why())
-              + ", tonight "
-              + Saying.counted(kind.tonight(), "piece", "pieces")
-              + kind.binding()
-                  .map(limit -> "; " + limit.word() + (limit.isPlural() ? " bind" : " binds"))
-                  .orElse(""));
+      sentence(kind.count().kind().name() + ": " + nights.left(kind));
       nights.limits(kind).forEach(this::detail);
     }
     ahead.nightly().values().stream()

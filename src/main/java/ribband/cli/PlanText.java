@@ -3,6 +3,8 @@ package ribband.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 import ribband.ahead.Ahead;
 import ribband.ahead.ForecastWords;
 import ribband.ahead.PlanSheet;
@@ -53,7 +55,8 @@ final class PlanText {
     out.println("Plan against actual");
     for (PhaseStanding phase : begun) {
       sentence(phase.phase().id() + ": " + StandingWords.of(phase));
-      phase.earned().map(PlanText::indices).ifPresent(this::detail);
+      // What is done is told by its hours; the signs tell where the rest is bound for.
+      phase.earned().filter(e -> !phase.isDone()).ifPresent(this::signs);
     }
     ahead
         .standing()
@@ -61,28 +64,34 @@ final class PlanText {
         .ifPresent(
             whole -> {
               sentence("all with a plan: " + StandingWords.ofWhole(ahead.standing()));
-              detail(indices(whole));
+              signs(whole);
             });
     out.println();
   }
 
-  private static String indices(EarnedValue earned) {
-    return "EV "
-        + StandingWords.hours(earned.ev())
-        + ", AC "
-        + Saying.hours(earned.ac())
-        + ", CV "
-        + StandingWords.hours(earned.cv())
-        + ", CPI "
-        + StandingWords.index(earned.cpi())
-        + ", EAC "
-        + earned.eac().map(StandingWords::hours).orElse("–")
-        + ", ETC "
-        + earned.etc().map(StandingWords::hours).orElse("–")
-        + ", VAC "
-        + earned.vac().map(StandingWords::hours).orElse("–")
-        + ", TCPI "
-        + StandingWords.index(earned.tcpi());
+  private void signs(EarnedValue earned) {
+    detail(
+        "EV "
+            + StandingWords.hours(earned.ev())
+            + ", AC "
+            + Saying.hours(earned.ac())
+            + ", CV "
+            + StandingWords.hours(earned.cv())
+            + ", CPI "
+            + StandingWords.index(earned.cpi()));
+    detail(
+        "EAC "
+            + hours(earned.eac())
+            + ", ETC "
+            + hours(earned.etc())
+            + ", VAC "
+            + hours(earned.vac())
+            + ", TCPI "
+            + StandingWords.index(earned.tcpi()));
+  }
+
+  private static String hours(Optional<BigFraction> seconds) {
+    return seconds.map(StandingWords::hours).orElse("–");
   }
 
   /** The hours left, phase by phase. */
@@ -93,6 +102,9 @@ final class PlanText {
     } else {
       out.println("Hours left");
       for (HoursLeft.Part part : ahead.left().parts()) {
+        if (part.basis() == HoursLeft.Basis.FINISHED) {
+          continue;
+        }
         sentence(
             part.name()
                 + ": "
@@ -100,6 +112,7 @@ final class PlanText {
                 + ", "
                 + ForecastWords.how(part.basis()));
       }
+      ForecastWords.finished(ahead.left()).ifPresent(this::sentence);
       ForecastWords.leftOut(ahead.left()).ifPresent(this::sentence);
     }
     out.println();
@@ -126,9 +139,7 @@ final class PlanText {
   }
 
   private void detail(String words) {
-    if (!words.isEmpty()) {
-      out.print(Paragraph.of("    ", 6, words));
-    }
+    out.print(Paragraph.of("    ", 6, words));
   }
 
   private void sentence(String words) {

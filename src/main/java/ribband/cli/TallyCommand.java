@@ -148,7 +148,13 @@ final class TallyCommand implements Callable<Integer> {
         new StringBuilder(rows == By.RECORD ? "Records of " + name : name + " by " + rows.word());
     one.ifPresent(phase -> title.append(", ").append(OneLine.of(phase.title())));
     selection.from().ifPresent(day -> title.append(", from ").append(Saying.day(day)));
-    selection.to().ifPresent(day -> title.append(", through ").append(Saying.day(day)));
+    selection
+        .to()
+        .ifPresent(
+            day ->
+                title
+                    .append(selection.from().isPresent() ? " through " : ", through ")
+                    .append(Saying.day(day)));
     return title.toString();
   }
 }

@@ -102,7 +102,7 @@ final class TonightCommand implements Callable<Integer> {
     if (photos != null) {
       tellPhotos(written, tonight.window());
     }
-    edit(written.file());
+    new EntryEditor(around).open(written.file());
     OpenJournal after = open();
     tellProblems(before, after);
     tell(BeforeBed.of(after.journal(), after.problems(), now()).lines().toList());
@@ -211,30 +211,6 @@ final class TonightCommand implements Callable<Integer> {
                   + Saying.counted(entries.size(), "entry", "entries")
                   + " already: "
                   + Saying.list(entries)));
-    }
-  }
-
-  private void edit(Path file) throws InterruptedException {
-    Optional<List<String>> editor = EditorWords.of(around.environment());
-    if (!around.isWatched() || editor.isEmpty()) {
-      return;
-    }
-    around.out().flush();
-    around.err().flush();
-    List<String> command = new ArrayList<>(editor.get());
-    command.add(file.toString());
-    try {
-      int code = around.editor().run(command);
-      if (code != 0) {
-        around.err().println("the editor ended with " + code + "; the entry is as it was left");
-      }
-    } catch (IOException e) {
-      around
-          .err()
-          .println(
-              "the editor "
-                  + OneLine.of(command.get(0))
-                  + " cannot be started; set VISUAL to one that can, and open the entry by hand");
     }
   }
 

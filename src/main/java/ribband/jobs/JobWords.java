@@ -117,15 +117,20 @@ public final class JobWords {
 
   private String left(Goal kind, String plural) {
     return Optional.ofNullable(pieces.get(kind.fold()))
-        .map(count -> Saying.count(count.left()) + " " + plural)
+        .map(count -> counted(count.left(), plural))
         .orElse(plural);
+  }
+
+  /** Builders name kinds in the plural. */
+  private static String counted(long pieces, String plural) {
+    return pieces == 1 ? "one of the " + plural : Saying.count(pieces) + " " + plural;
   }
 
   /** {@code 2 strakes, 2½ hours}, {@code trim-ends, 1½ hours}. */
   public String item(Evening.Item item) {
     String what =
         item.goal().kind() == Goal.Kind.PIECES
-            ? Saying.count(item.pieces()) + " " + item.what()
+            ? counted(item.pieces(), item.what())
             : goal(item.goal());
     return what + item.hours().map(hours -> ", " + said(hours)).orElse("");
   }

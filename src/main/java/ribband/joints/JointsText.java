@@ -207,11 +207,11 @@ public final class JointsText {
   }
 
   private String ahead(Instant at) {
-    if (at.isBefore(bonds.now())) {
-      return ", past";
-    }
     Duration left = Duration.between(bonds.now(), at);
-    return left.toMinutes() == 0 ? ", now" : ", in " + said(left);
+    if (left.abs().toMinutes() == 0) {
+      return ", now";
+    }
+    return left.isNegative() ? ", " + said(left.negated()) + " ago" : ", in " + said(left);
   }
 
   /** To the minute; from two days on, to the day. */

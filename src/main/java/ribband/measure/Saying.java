@@ -9,31 +9,13 @@ import java.time.LocalTime;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Locale;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Says values to a person, in English words and signs of our own: the same on every Java. */
 public final class Saying {
-  private static final List<String> MONTHS =
-      List.of(
-          "January",
-          "February",
-          "March",
-          "April",
-          "May",
-          "June",
-          "July",
-          "August",
-          "September",
-          "October",
-          "November",
-          "December");
-  private static final List<String> DAYS =
-      List.of("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday");
   private static final List<String> NUMBERS =
       List.of(
           "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
           "eleven", "twelve");
-  private static final String[] EIGHTHS = {"", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"};
 
   private Saying() {}
 
@@ -43,10 +25,12 @@ public final class Saying {
     long whole = minutes / 60;
     long rest = minutes % 60;
     if (rest % 15 != 0) {
-      return grouped(BigInteger.valueOf(whole)) + ":" + (rest < 10 ? "0" : "") + rest;
+      return Fractions.grouped(BigInteger.valueOf(whole)) + ":" + (rest < 10 ? "0" : "") + rest;
     }
-    String quarter = EIGHTHS[(int) (rest / 15) * 2];
-    return whole == 0 && rest != 0 ? quarter : grouped(BigInteger.valueOf(whole)) + quarter;
+    String quarter = Fractions.eighths((int) (rest / 15) * 2);
+    return whole == 0 && rest != 0
+        ? quarter
+        : Fractions.grouped(BigInteger.valueOf(whole)) + quarter;
   }
 
   /** {@code 26½ hours}, {@code 1 hour}, {@code 26:40 hours}; below an hour {@code 40 minutes}. */
@@ -63,7 +47,21 @@ public final class Saying {
   public static String hoursInColumn(Hours hours) {
     long minutes = (hours.seconds() + 30) / 60;
     long rest = minutes % 60;
-    return grouped(BigInteger.valueOf(minutes / 60)) + ":" + (rest < 10 ? "0" : "") + rest;
+    return Fractions.grouped(BigInteger.valueOf(minutes / 60))
+        + ":"
+        + (rest < 10 ? "0" : "")
+        + rest;
+  }
+
+  /**
+   * {@code 26½ hours}, {@code 26 hours 40 minutes}, {@code 40 minutes}: for text that is pasted
+   * elsewhere, where 26:40 may become a link to a moment of a video.
+   */
+  public static String hoursSpelledOut(Hours hours) {
+    long minutes = (hours.seconds() + 30) / 60;
+    return minutes < 60 || minutes % 15 == 0
+        ? hoursInWords(hours)
+        : counted(minutes / 60, "hour", "hours") + " " + counted(minutes % 60, "minute", "minutes");
   }
 
   /** {@code hour} or {@code hours}, beside figures in large letters. */
@@ -80,7 +78,7 @@ public final class Saying {
     String places = point < 0 ? "" : figures.substring(point);
     return (money.isNegative() ? "−" : "")
         + currency.sign()
-        + grouped(amount.toBigInteger())
+        + Fractions.grouped(amount.toBigInteger())
         + places;
   }
 
@@ -91,20 +89,12 @@ public final class Saying {
             .abs()
             .setScale(0, RoundingMode.HALF_UP);
     boolean below = money.isNegative() && amount.signum() != 0;
-    return (below ? "−" : "") + currency.sign() + grouped(amount.toBigInteger());
+    return (below ? "−" : "") + currency.sign() + Fractions.grouped(amount.toBigInteger());
   }
 
   /** A whole number with commas between thousands. */
   public static String count(long number) {
-    return (number < 0 ? "−" : "") + grouped(BigInteger.valueOf(number).abs());
-  }
-
-  private static String grouped(BigInteger number) {
-    StringBuilder figures = new StringBuilder(number.toString());
-    for (int i = figures.length() - 3; i > 0; i -= 3) {
-      figures.insert(i, ',');
-    }
-    return figures.toString();
+    return (number < 0 ? "−" : "") + Fractions.grouped(BigInteger.valueOf(number).abs());
   }
 
   /** {@code no}, {@code one} .. {@code twelve}, then figures. */
@@ -158,7 +148,7 @@ public final class Saying {
   }
 
   public static String weekday(LocalDate day) {
-    return DAYS.get(day.getDayOfWeek().getValue() - 1);
+    return CalendarNames.of(day.getDayOfWeek());
   }
 
   /** {@code 14 Mar}. */
@@ -173,7 +163,7 @@ public final class Saying {
 
   /** {@code March}. */
   public static String monthName(YearMonth month) {
-    return MONTHS.get(month.getMonthValue() - 1);
+    return CalendarNames.of(month.getMonth());
   }
 
   /** {@code Mar}. */
@@ -200,28 +190,11 @@ public final class Saying {
    * decimals.
    */
   public static String quantity(Quantity quantity) {
-    String number = number(quantity.number());
+    String number = Fractions.said(quantity.number());
     String unit = quantity.unit().name();
     return unit.isEmpty()
         ? number
         : number + " " + unit.replaceFirst("2$", "²").replaceFirst("3$", "³");
-  }
-
-  private static String number(BigFraction number) {
-    BigFraction eighths = number.multiply(8);
-    if (eighths.getDenominator().equals(BigInteger.ONE)) {
-      BigInteger[] parts = eighths.getNumerator().divideAndRemainder(BigInteger.valueOf(8));
-      String part = EIGHTHS[parts[1].intValue()];
-      return parts[0].signum() == 0 && !part.isEmpty() ? part : grouped(parts[0]) + part;
-    }
-    return decimal(number.bigDecimalValue(2, RoundingMode.HALF_UP));
-  }
-
-  private static String decimal(BigDecimal value) {
-    BigDecimal plain = value.signum() == 0 ? BigDecimal.ZERO : value.stripTrailingZeros();
-    String figures = plain.toPlainString();
-    int point = figures.indexOf('.');
-    return grouped(plain.toBigInteger()) + (point < 0 ? "" : figures.substring(point));
   }
 
   /** {@code 61 °F}. */

@@ -1,6 +1,7 @@
 package ribband.measure;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Map;
 import java.util.Set;
@@ -44,6 +45,8 @@ public final class ShopUnits {
   /** Units so small that a shop measures whole ones. */
   private static final Set<String> SMALL = Set.of("ml", "g", "mm", "mm2", "cm2");
 
+  private static final Set<String> FEET = Set.of("ft", "ft2");
+
   private static final BigFraction EIGHTHS = BigFraction.of(8);
   private static final BigFraction GALLON = Unit.of("gal").size();
   private static final BigFraction POUND = Unit.of("lb").size();
@@ -83,8 +86,10 @@ public final class ShopUnits {
   /** The same in a unit that is kept where it is one of that system's. */
   public static Quantity rounded(Quantity reckoned, Units units, Unit kept) {
     Quantity exact = reckoned.in(kept);
-    // An eighth of a quart is no amount of resin: below one of a unit the smaller one tells more.
-    if (exact.number().compareTo(BigFraction.ONE) < 0 && !exact.isZero()) {
+    // An eighth of a quart is no amount of resin: below one of a unit the smaller one tells more,
+    // but half a foot beside whole ones is read at once.
+    boolean isPart = exact.number().compareTo(BigFraction.ONE) < 0 && !exact.isZero();
+    if (isPart && !(units == Units.US && isEighthsOfAFoot(exact))) {
       return rounded(reckoned, units);
     }
     if (units == Units.US && TO_METRIC.containsKey(kept.name())) {
@@ -95,6 +100,11 @@ public final class ShopUnits {
       return rounded(exact, !SMALL.contains(kept.name()) ? 2 : little ? 1 : 0);
     }
     return rounded(reckoned, units);
+  }
+
+  private static boolean isEighthsOfAFoot(Quantity exact) {
+    boolean isEighths = exact.number().multiply(EIGHTHS).getDenominator().equals(BigInteger.ONE);
+    return isEighths && FEET.contains(exact.unit().name());
   }
 
   private static Quantity roundedMetric(Quantity amount) {

@@ -2,10 +2,10 @@ package ribband.nights;
 
 /** What can keep a night from bringing more pieces; of equal ones the first is told. */
 public enum Limit {
-  CLAMPS("clamps", "clamps bind"),
-  CURE("cure", "cure binds"),
-  HOURS("hours", "hours bind"),
-  RESIN("resin", "resin binds");
+  CLAMPS("clamps", "clamps are the limit"),
+  CURE("cure", "cure is the limit"),
+  HOURS("hours", "hours are the limit"),
+  RESIN("resin", "resin is the limit");
 
   private final String word;
   private final String binds;
@@ -13,11 +13,6 @@ public enum Limit {
   Limit(String word, String binds) {
     this.word = word;
     this.binds = binds;
-  }
-
-  /** Whether its word is one of several things. */
-  public boolean isPlural() {
-    return this == CLAMPS || this == HOURS;
   }
 
   /** As data files have it. */

@@ -28,6 +28,25 @@ public record NightWords(ShopTalk talk, ZoneId zone) {
                 : "nothing known limits what a night can bring");
   }
 
+  /** {@code 5 nights left at best, 2 pieces tonight; clamps are the limit}. */
+  public String left(Nightly night) {
+    String limit = night.binding().map(binding -> "; " + binding.binds()).orElse("");
+    if (night.nightsLeft().why().equals(Nightly.NONE)) {
+      return Nightly.NONE + limit;
+    }
+    String tonight =
+        night.tonight() == 0 ? "none" : Saying.counted(night.tonight(), "piece", "pieces");
+    return night
+            .nightsLeft()
+            .value()
+            .map(left -> nights(left) + " left at best")
+            .orElse("nights left unknown: " + night.nightsLeft().why())
+        + ", "
+        + tonight
+        + " tonight"
+        + limit;
+  }
+
   /** One line for each limit that is known, and for each that is unknown with the reason. */
   public List<String> limits(Nightly night) {
     List<String> lines = new ArrayList<>();
@@ -109,12 +128,14 @@ public record NightWords(ShopTalk talk, ZoneId zone) {
   private static String hours(Nightly night, BigFraction pieces) {
     boolean usual = night.setting().evening().from() == EveningLength.From.USUAL;
     boolean planned = night.count().rate().filter(r -> r.basis() == Rate.Basis.PLANNED).isPresent();
-    return night.setting().evening().hours().map(Saying::hoursInWords).orElse("")
-        + (usual ? ", the usual evening, at " : " at ")
+    return (usual ? "the usual evening of " : "an evening of ")
+        + night.setting().evening().hours().map(Saying::hoursInWords).orElse("")
+        + " makes "
+        + few(pieces)
+        + ", at "
         + night.each().map(Saying::hoursInWords).orElse("")
         + " each"
-        + (planned ? ", as planned, make " : " make ")
-        + few(pieces);
+        + (planned ? " as planned" : "");
   }
 
   private static Figure<String> resin(Nightly night) {
@@ -165,7 +186,11 @@ public record NightWords(ShopTalk talk, ZoneId zone) {
         .nightsSaved()
         .map(saved -> whatIf(change, saved))
         .value()
-        .orElseGet(() -> "unknown: " + change.nightsSaved().why());
+        .orElseGet(
+            () ->
+                change.nightsSaved().why().equals(Nightly.NONE)
+                    ? Nightly.NONE
+                    : "unknown: " + change.nightsSaved().why());
   }
 
   private static String whatIf(WhatIf change, long saved) {

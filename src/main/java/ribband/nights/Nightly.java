@@ -23,6 +23,8 @@ public record Nightly(
     ClampTime clampTime,
     HeldClamps held,
     Optional<Resin> resin) {
+  /** Why no nights are left to tell: no load of clamps holds one piece. */
+  public static final String NONE = "none can be made";
 
   /** The clamps; unknown where the pieces hold none or nothing tells how many there are. */
   public Figure<Clamping> clamping() {
@@ -101,7 +103,7 @@ public record Nightly(
         .flatMap(
             each ->
                 each.signum() == 0
-                    ? Figure.unknown("none can be made")
+                    ? Figure.unknown(NONE)
                     : Figure.of(
                         whole(count.left())
                             .divide(each)

@@ -2,7 +2,6 @@ package ribband.past;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -142,7 +141,7 @@ public final class PastReader {
   private Past read() {
     rows.forEach(this::read);
     remarkOfBare();
-    warnOfLike();
+    Likes.warn(file, sessions, problems);
     if (sessions.isEmpty() && problems.errors() == 0) {
       problems.error(Place.of(file), "no row tells of a session; check that it is the right sheet");
     }
@@ -231,23 +230,6 @@ public final class PastReader {
               + (bare.size() > first.size()
                   ? String.join(", ", first) + " and " + (bare.size() - first.size()) + " more"
                   : Saying.list(first)));
-    }
-  }
-
-  private void warnOfLike() {
-    Map<List<Object>, PastSession> seen = new HashMap<>();
-    for (PastSession session : sessions) {
-      PastSession like = seen.putIfAbsent(session.said(), session);
-      if (like != null) {
-        int row = session.at().row();
-        problems.warning(
-            new Place(file, row, 0),
-            "row "
-                + row
-                + " says the same as row "
-                + like.at().row()
-                + "; both are brought, so take one out if it is there twice");
-      }
     }
   }
 }

@@ -4,6 +4,7 @@ import com.vladsch.flexmark.ast.ImageRef;
 import com.vladsch.flexmark.ast.LinkNodeBase;
 import com.vladsch.flexmark.html.HtmlWriter;
 import com.vladsch.flexmark.util.ast.Node;
+import java.util.stream.Stream;
 
 /** Writes the tags of a text's pictures; for one rendering. */
 final class PictureTags {
@@ -18,10 +19,16 @@ final class PictureTags {
     return mention != null && sheet.prints().containsKey(mention);
   }
 
-  /** A picture alone, its caption the title where one is written, else its words. */
+  /**
+   * A picture alone; its caption is the title where one is written, else its words, else what the
+   * list of pictures says.
+   */
   void figure(Node picture, HtmlWriter html) {
-    String title = title(picture);
-    String caption = title.isEmpty() ? Words.inside(picture) : title;
+    String caption =
+        Stream.of(title(picture), Words.inside(picture), print(picture).caption())
+            .filter(words -> !words.isEmpty())
+            .findFirst()
+            .orElse("");
     html.tagLine(
         "figure",
         () -> {

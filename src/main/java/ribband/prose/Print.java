@@ -12,15 +12,24 @@ import java.util.Objects;
  * @param width of {@code src}, in pixels
  * @param height of {@code src}, in pixels
  * @param alt the description; empty: the words in the text stand in
+ * @param caption what stands below it where the text gives no words; may be empty
  */
 public record Print(
-    String src, String srcset, String sizes, String large, int width, int height, String alt) {
+    String src,
+    String srcset,
+    String sizes,
+    String large,
+    int width,
+    int height,
+    String alt,
+    String caption) {
   public Print {
     Objects.requireNonNull(src);
     Objects.requireNonNull(srcset);
     Objects.requireNonNull(sizes);
     Objects.requireNonNull(large);
     Objects.requireNonNull(alt);
+    Objects.requireNonNull(caption);
     if (width < 1 || height < 1) {
       throw new IllegalArgumentException("print of " + width + " x " + height);
     }

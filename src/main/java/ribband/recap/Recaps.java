@@ -118,7 +118,7 @@ public final class Recaps {
         last,
         Saying.hours(row.hours()),
         Saying.hourOrHours(row.hours()),
-        Saying.hoursInWords(row.hours()),
+        Saying.hoursSpelledOut(row.hours()),
         Saying.counted(row.sums().sessions(), "session", "sessions"),
         Saying.counted(row.nights(), "night", "nights"),
         row.hours().isZero() ? "" : ranks.of(row),
@@ -129,7 +129,7 @@ public final class Recaps {
         longest(first, last),
         Saying.hours(row.hoursToDate()),
         Saying.hourOrHours(row.hoursToDate()),
-        Saying.hoursInWords(row.hoursToDate()));
+        Saying.hoursSpelledOut(row.hoursToDate()));
   }
 
   /** Sorting is stable: of equal hours the phase that stands first in the project. */
@@ -146,9 +146,9 @@ public final class Recaps {
         titles.get(id),
         Saying.hours(worked),
         worked.seconds(),
-        Saying.hoursInWords(worked),
+        Saying.hoursSpelledOut(worked),
         Saying.hours(toDate),
-        Saying.hoursInWords(toDate),
+        Saying.hoursSpelledOut(toDate),
         worked.equals(toDate));
   }
 
@@ -179,6 +179,6 @@ public final class Recaps {
         .map(
             night ->
                 new LongestNight(
-                    Saying.dayInFull(night.getKey()), Saying.hoursInWords(night.getValue())));
+                    Saying.dayInFull(night.getKey()), Saying.hoursSpelledOut(night.getValue())));
   }
 }

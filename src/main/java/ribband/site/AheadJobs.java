@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import ribband.ahead.Ahead;
 import ribband.chart.Caption;
 import ribband.chart.Chart;
 import ribband.chart.WorkOrder;
@@ -17,18 +18,23 @@ import ribband.jobs.OpenJob;
 import ribband.jobs.OpenJob.State;
 import ribband.jobs.PunchList;
 import ribband.measure.Saying;
+import ribband.measure.ShopTalk;
 
 /** The punch list as the page of what is ahead shows it. */
 final class AheadJobs {
   /** A list of more is no help to a reader; the builder's terminal tells them all. */
   private static final int MOST = 100;
 
+  private final Ahead ahead;
   private final PunchList list;
   private final JobWords words;
+  private final ShopTalk talk;
 
-  AheadJobs(PunchList list, JobWords words) {
-    this.list = list;
+  AheadJobs(Ahead ahead, JobWords words, ShopTalk talk) {
+    this.ahead = ahead;
+    this.list = ahead.jobs();
     this.words = words;
+    this.talk = talk;
   }
 
   /**
@@ -62,6 +68,7 @@ final class AheadJobs {
     NotedJob job = open.job();
     List<String> then = new ArrayList<>();
     open.hold().map(words::hold).ifPresent(then::add);
+    ahead.coldFor(open).map(cold -> cold.words(talk)).ifPresent(then::add);
     if (!open.waitsFor().isEmpty()) {
       then.add("waits for " + words.waitsFor(open));
     }

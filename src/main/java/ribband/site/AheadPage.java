@@ -33,11 +33,12 @@ final class AheadPage {
   AheadPage(Book book) {
     this.book = book;
     this.ahead = book.ahead().orElseThrow();
+    ShopTalk talk = new ShopTalk(book.journal().project().units());
     this.words =
         new JobWords(ahead.jobs(), AheadJobs::name, book::phaseTitle, ahead.pieces(), ahead.zone());
-    this.jobs = new AheadJobs(ahead.jobs(), words);
+    this.jobs = new AheadJobs(ahead, words, talk);
     this.plan = new AheadPlan(book, ahead.standing());
-    this.nights = new NightWords(new ShopTalk(book.journal().project().units()), ahead.zone());
+    this.nights = new NightWords(talk, ahead.zone());
   }
 
   /** Whether there is anything to tell. */

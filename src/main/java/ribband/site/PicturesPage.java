@@ -30,12 +30,10 @@ final class PicturesPage {
     List<Map.Entry<YearMonth, List<Leaf>>> months = new ArrayList<>(book.shownByMonth().entrySet());
     Collections.reverse(months);
     List<Month> shown = new ArrayList<>();
-    int count = 0;
     for (Map.Entry<YearMonth, List<Leaf>> month : months) {
       List<Prints.View> prints =
           new Prints(Addresses.PICTURES).gallery(month.getValue(), shown.isEmpty());
       if (!prints.isEmpty()) {
-        count += prints.size();
         shown.add(
             new Month(
                 Saying.month(month.getKey()),
@@ -43,6 +41,16 @@ final class PicturesPage {
                 prints));
       }
     }
-    return new View(Saying.counted(count, "picture", "pictures"), shown);
+    return new View(Saying.counted(count(book.shownByMonth()), "picture", "pictures"), shown);
+  }
+
+  /** One that several entries show is one picture still. */
+  private static long count(Map<YearMonth, List<Leaf>> months) {
+    return months.values().stream()
+        .flatMap(List::stream)
+        .flatMap(leaf -> leaf.shots().stream())
+        .map(shot -> shot.facts().digest())
+        .distinct()
+        .count();
   }
 }

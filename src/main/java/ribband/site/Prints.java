@@ -96,7 +96,7 @@ public final class Prints {
       LocalDate date = leaf.entry().date();
       views.add(
           new View(
-              print(shot, leaf.alt(shot), place.sizes(facts)),
+              print(shot, leaf.alt(shot), place.sizes(facts), ""),
               Shape.of(facts).name().toLowerCase(Locale.ROOT),
               shot.caption().orElse(""),
               withEntry ? Addresses.href(page, Addresses.entry(leaf.entry())) : "",
@@ -110,10 +110,10 @@ public final class Prints {
 
   /** The print of a picture inside a text. */
   Print inText(Shot shot) {
-    return print(shot, shot.alt().orElse(""), IN_TEXT);
+    return print(shot, shot.alt().orElse(""), IN_TEXT, shot.caption().orElse(""));
   }
 
-  private Print print(Shot shot, String alt, String sizes) {
+  private Print print(Shot shot, String alt, String sizes, String caption) {
     PictureFacts facts = shot.facts();
     List<PrintSize> made = PrintSize.of(facts);
     List<String> candidates = new ArrayList<>();
@@ -133,7 +133,8 @@ public final class Prints {
         href(facts, largest),
         shown.width(),
         shown.height(),
-        alt);
+        alt,
+        caption);
   }
 
   private String href(PictureFacts facts, PrintSize size) {

@@ -95,13 +95,28 @@ record RecapFacts(String heading, String summary, List<Block> blocks) {
   }
 
   private static String pieces(PiecesMade pieces) {
-    return Saying.capitalised(pieces.kind())
-        + ": "
-        + Saying.count(Math.abs(pieces.count()))
+    return Saying.capitalised(pieces.kind()) + ": " + made(pieces);
+  }
+
+  /** {@code 2 made, 6 of 16 done}, {@code 4 made, all 16 done}, {@code all 16 made}. */
+  private static String made(PiecesMade pieces) {
+    boolean isWhole = pieces.done() == pieces.total();
+    if (isWhole && pieces.count() == pieces.total()) {
+      return all(pieces) + "made";
+    }
+    return Saying.count(Math.abs(pieces.count()))
         + (pieces.count() < 0 ? " scrapped, " : " made, ")
-        + Saying.count(pieces.done())
-        + " of "
-        + Saying.count(pieces.total())
-        + " done";
+        + (isWhole
+            ? all(pieces)
+            : Saying.count(pieces.done()) + " of " + Saying.count(pieces.total()) + " ")
+        + "done";
+  }
+
+  private static String all(PiecesMade pieces) {
+    return switch (pieces.total()) {
+      case 1 -> "";
+      case 2 -> "both ";
+      default -> "all " + Saying.count(pieces.total()) + " ";
+    };
   }
 }

@@ -79,6 +79,25 @@ class ForecastWordsTest {
   }
 
   @Test
+  void finishedPhasesAreNamedTogetherAndTheirOwnCommasDoNotMixWithOurs() {
+    HoursLeft.Part stem =
+        new HoursLeft.Part("Stem, keelson", BigFraction.ZERO, HoursLeft.Basis.FINISHED);
+    HoursLeft.Part spars = new HoursLeft.Part("Spars", BigFraction.ZERO, HoursLeft.Basis.FINISHED);
+    HoursLeft.Part oars = new HoursLeft.Part("Oars", BigFraction.ONE, HoursLeft.Basis.PLAN);
+    assertEquals(
+        Optional.of("Finished: Stem, keelson; Spars."),
+        ForecastWords.finished(new HoursLeft(List.of(stem, oars, spars), List.of())));
+    assertEquals(Optional.empty(), ForecastWords.finished(new HoursLeft(List.of(oars), List.of())));
+  }
+
+  @Test
+  void hoursLeftAreToldInQuartersRoundedUp() {
+    HoursLeft.Part part =
+        new HoursLeft.Part("Spars", BigFraction.of(9 * 3600 + 1), HoursLeft.Basis.PLAN);
+    assertEquals("9¼", ForecastWords.hours(part));
+  }
+
+  @Test
   void hoursLeftUnknownSayWhy() {
     Figure<LocalDate> none = Figure.unknown("no phase has planned hours");
     Forecast forecast =

@@ -64,7 +64,7 @@ class PieceWordsTest {
   @Test
   void ofAllMadeNoneIsNamed() throws Exception {
     PieceCount count = strakes(SIDED, night(1, "2", "{port: 8, starboard: 8}"));
-    assertEquals("16 of 16 made, 0 left", PieceWords.count(count));
+    assertEquals("all 16 made", PieceWords.count(count));
     assertEquals("", PieceWords.pace(count, TONIGHT));
   }
 
@@ -116,8 +116,7 @@ class PieceWordsTest {
             night(3, "4", "{port: 1}"),
             night(4, "6", "{starboard: 1}"));
     assertEquals(
-        "4½ hours each, 5 hours each planned, port 4 hours by its own rate",
-        PieceWords.rate(count));
+        "4½ hours each, 5 hours planned, port 4 hours by its own rate", PieceWords.rate(count));
   }
 
   @Test

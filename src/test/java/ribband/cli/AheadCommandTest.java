@@ -70,22 +70,24 @@ class AheadCommandTest {
 
         Pieces
           strakes: 4 of 8 made, 4 left: port number 3 and 4; starboard number 3 and 4
-            3¾ hours each, 3 hours each planned
+            3¾ hours each, 3 hours planned
             1 a session, 4 sessions left; at the pace so far 4 nights left, the last on
               21 March 2026 if every night from 18 March 2026 is worked
-            clamps bind: 10 hold one at a time (10 each), 12 h 14 min at 61 °F, the
-              joint's
+            clamps are the limit: 10 hold one at a time (10 each), 12 h 14 min at 61 °F,
+              the joint's
           knees: 2 of 4 made, 2 left
-            1 hour each, 1 hour each planned
+            1 hour each, 1 hour planned
             2 a session, 1 session left; at the pace so far 2 nights left, the last on
               19 March 2026 if every night from 18 March 2026 is worked
-            hours bind: 4 hours, the usual evening, at 1 hour each make four
+            hours are the limit: the usual evening of 4 hours makes four, at 1 hour each
 
         Plan against actual
           planking: at this rate 34 hours in all, 6 under plan
-            EV 20, AC 17, CV 3, CPI 1.18, EAC 34, ETC 17, VAC 6, TCPI 0.87
+            EV 20, AC 17, CV 3, CPI 1.18
+            EAC 34, ETC 17, VAC 6, TCPI 0.87
           all with a plan: at this rate 57 hours in all, 10 under plan
-            EV 20, AC 17, CV 3, CPI 1.18, EAC 56:57, ETC 39:57, VAC 10:03, TCPI 0.94
+            EV 20, AC 17, CV 3, CPI 1.18
+            EAC 56:57, ETC 39:57, VAC 10:03, TCPI 0.94
 
         When she floats
           44 hours are left.
@@ -110,21 +112,21 @@ class AheadCommandTest {
         Dunlin, what lies ahead on 17 March 2026 at 22:00
 
         What a night can bring
-          strakes: 6 nights left at best, tonight 0 pieces; hours bind
+          strakes: 6 nights left at best, none tonight; hours are the limit
             clamps: 36 hold three at a time (10 each), 12 h 14 min at 61 °F, the joint's
             cure: 12 h 14 min at 61 °F, the joint's, so the clamps are free the next
               evening
-            hours: 2½ hours at 3¾ hours each make 0.67
+            hours: an evening of 2½ hours makes 0.67, at 3¾ hours each
             resin: epoxy for all that are left
-          knees: 1 night left at best, tonight 2 pieces; hours bind
-            hours: 2½ hours at 1 hour each make 2½
+          knees: 1 night left at best, 2 pieces tonight; hours are the limit
+            hours: an evening of 2½ hours makes 2½, at 1 hour each
           clamps still on
             10 on strakes until 08:54 on 18 March 2026
 
         With evenings of 2½ hours and 36 clamps
           strakes: 6 nights instead of 4: 2 nights more
             every night theirs, even odds by 19 April 2026 instead of 12 April 2026
-          knees: 1 night as before: hours bind
+          knees: 1 night as before: hours are the limit
             every night theirs, even odds by 29 March 2026 as before
           the boat, every night so long: even odds by 14 June 2026 instead of 10 May
             2026
@@ -185,21 +187,21 @@ class AheadCommandTest {
         Dunlin, what lies ahead on 17 March 2026 at 22:00
 
         What a night can bring
-          strakes: 3 nights left at best, tonight 1 piece; hours bind
+          strakes: 3 nights left at best, 1 piece tonight; hours are the limit
             clamps: 36 hold three at a time (10 each), 12 h 14 min at 61 °F, the joint's
             cure: 12 h 14 min at 61 °F, the joint's, so the clamps are free the next
               evening
-            hours: 5 hours at 3¾ hours each make 1.33
+            hours: an evening of 5 hours makes 1.33, at 3¾ hours each
             resin: epoxy for all that are left
-          knees: 1 night left at best, tonight 2 pieces; hours bind
-            hours: 5 hours at 1 hour each make five
+          knees: 1 night left at best, 2 pieces tonight; hours are the limit
+            hours: an evening of 5 hours makes five, at 1 hour each
           clamps still on
             10 on strakes until 08:54 on 18 March 2026
 
         With evenings of 5 hours and 36 clamps
           strakes: 3 nights instead of 4: 1 night saved
             every night theirs, even odds by 5 April 2026 instead of 12 April 2026
-          knees: 1 night as before: hours bind
+          knees: 1 night as before: hours are the limit
             every night theirs, even odds by 29 March 2026 as before
           the boat, every night so long: even odds by 3 May 2026 instead of 10 May 2026
 
@@ -218,16 +220,16 @@ class AheadCommandTest {
 
         Pieces
           strakes: 4 of 8 made, 4 left: port number 3 and 4; starboard number 3 and 4
-            3¾ hours each, 3 hours each planned
+            3¾ hours each, 3 hours planned
             1 a session, 4 sessions left; at the pace so far 4 nights left, the last on
               21 March 2026 if every night from 18 March 2026 is worked
-            clamps bind: 10 hold one at a time (10 each), 12 h 14 min at 61 °F, the
-              joint's
+            clamps are the limit: 10 hold one at a time (10 each), 12 h 14 min at 61 °F,
+              the joint's
           knees: 2 of 4 made, 2 left
-            1 hour each, 1 hour each planned
+            1 hour each, 1 hour planned
             2 a session, 1 session left; at the pace so far 2 nights left, the last on
               19 March 2026 if every night from 18 March 2026 is worked
-            hours bind: 4 hours, the usual evening, at 1 hour each make four
+            hours are the limit: the usual evening of 4 hours makes four, at 1 hour each
 
         Resin and hardener irritate, and skin can become allergic to them for good: wear
         laminate or thick nitrile gloves, and never clean skin with solvent.
@@ -243,14 +245,14 @@ class AheadCommandTest {
         Dunlin, what lies ahead on 17 March 2026 at 22:00
 
         What a night can bring
-          strakes: 4 nights left at best, tonight 0 pieces; clamps bind
+          strakes: 4 nights left at best, none tonight; clamps are the limit
             clamps: 10 hold one at a time (10 each), 12 h 14 min at 61 °F, the joint's
             cure: 12 h 14 min at 61 °F, the joint's, so the clamps are free the next
               evening
-            hours: 4 hours, the usual evening, at 3¾ hours each make 1.07
+            hours: the usual evening of 4 hours makes 1.07, at 3¾ hours each
             resin: epoxy for all that are left
-          knees: 1 night left at best, tonight 2 pieces; hours bind
-            hours: 4 hours, the usual evening, at 1 hour each make four
+          knees: 1 night left at best, 2 pieces tonight; hours are the limit
+            hours: the usual evening of 4 hours makes four, at 1 hour each
           clamps still on
             10 on strakes until 08:54 on 18 March 2026
 
@@ -269,9 +271,11 @@ class AheadCommandTest {
 
         Plan against actual
           planking: at this rate 34 hours in all, 6 under plan
-            EV 20, AC 17, CV 3, CPI 1.18, EAC 34, ETC 17, VAC 6, TCPI 0.87
+            EV 20, AC 17, CV 3, CPI 1.18
+            EAC 34, ETC 17, VAC 6, TCPI 0.87
           all with a plan: at this rate 57 hours in all, 10 under plan
-            EV 20, AC 17, CV 3, CPI 1.18, EAC 56:57, ETC 39:57, VAC 10:03, TCPI 0.94
+            EV 20, AC 17, CV 3, CPI 1.18
+            EAC 56:57, ETC 39:57, VAC 10:03, TCPI 0.94
 
                     hours                   complete     cost
         phase     planned  hours  complete      from  planned     cost
@@ -337,14 +341,14 @@ class AheadCommandTest {
 
         Pieces
           strakes: 2 of 8 made, 6 left: port number 2 to 4; starboard number 2 to 4
-            4 hours each, 3 hours each planned
+            4 hours each, 3 hours planned
             1 a session, 6 sessions left; at the pace so far 6 nights left, the last on
               10 March 2026 if every night from 5 March 2026 is worked
-            clamps bind: 10 hold one at a time (10 each), 8 h as rated at 72 °F
+            clamps are the limit: 10 hold one at a time (10 each), 8 h as rated at 72 °F
           knees: 0 of 4 made, 4 left
             1 hour each planned
-            hours bind: 4 hours, the usual evening, at 1 hour each, as planned, make
-              four
+            hours are the limit: the usual evening of 4 hours makes four, at 1 hour each
+              as planned
 
         Resin and hardener irritate, and skin can become allergic to them for good: wear
         laminate or thick nitrile gloves, and never clean skin with solvent.
@@ -423,9 +427,11 @@ class AheadCommandTest {
 
         Plan against actual
           fairing: 2 of 30 hours used, how far it stands is not noted
-            EV 2, AC 2, CV 0, CPI 1.00, EAC 30, ETC 28, VAC 0, TCPI 1.00
+            EV 2, AC 2, CV 0, CPI 1.00
+            EAC 30, ETC 28, VAC 0, TCPI 1.00
           all with a plan: 2 of 30 hours used, how far it stands is not noted
-            EV 2, AC 2, CV 0, CPI 1.00, EAC 30, ETC 28, VAC 0, TCPI 1.00
+            EV 2, AC 2, CV 0, CPI 1.00
+            EAC 30, ETC 28, VAC 0, TCPI 1.00
 
         When she floats
           28 hours are left.
@@ -468,14 +474,14 @@ class AheadCommandTest {
           nothing: no job is ready, and no piece can be made
 
         Pieces
-          ribs: 2 of 2 made, 0 left
+          ribs: both made
             1 hour each
 
         Plan against actual
           fairing: done in 2 hours, 1 under plan
-            EV 3, AC 2, CV 1, CPI 1.50, EAC 2, ETC 0, VAC 1, TCPI 0.00
           all with a plan: done in 2 hours, 1 under plan
-            EV 3, AC 2, CV 1, CPI 1.50, EAC 2, ETC 0, VAC 1, TCPI 0.00
+            EV 3, AC 2, CV 1, CPI 1.50
+            EAC 2, ETC 0, VAC 1, TCPI 0.00
 
         When she floats
           0 hours are left.

@@ -63,6 +63,11 @@ class MixCommandTest {
               varnish:
                 rated at: 70 F
                 spread: 450 in2 per fl oz
+              enamel:
+                rated at: 70 F
+                recoat: 16 h to 96 h
+                coldest: 50 F
+                spread: 450 in2 per fl oz
             """);
   }
 
@@ -93,6 +98,39 @@ class MixCommandTest {
 
   private static void told(InMemory shop, String text, String... words) {
     assertEquals(new Run(0, text, ""), shop.run(words));
+  }
+
+  @Test
+  void aCoatingIsNotMixedAndHasNoTimesOfAJoint() throws IOException {
+    told(
+        us(),
+        """
+        Take enamel for one face of 20 ft²
+
+          needed            6⅜ fl oz
+
+          temperature       60 °F
+          to spread it      13 min, at 2 minutes a fluid ounce (assumed, common
+                            practice)
+
+        """
+            + SOLVENT
+            + GOVERNS,
+        "mix",
+        "--adhesive",
+        "enamel",
+        "--area",
+        "20ft2",
+        "--temperature",
+        "60 F");
+  }
+
+  @Test
+  void aCoatingToldTooColdSaysSo() throws IOException {
+    String told =
+        us().run("mix", "--adhesive", "enamel", "--area", "20ft2", "--temperature", "45 F").out();
+    assertTrue(told.contains("  temperature       45 °F is below the coldest for it, 50 °F"), told);
+    assertTrue(told.contains(HEAT), told);
   }
 
   @Test
@@ -190,15 +228,10 @@ class MixCommandTest {
                             with --step
 
           temperature       not said: the times below are as given
-          in the cup        unknown: no "pot life" is given for it
           to spread it      4 min, at 2 minutes a fluid ounce (assumed, common practice)
-          batches           unknown: no "pot life" is given for it
 
-          close the joint   unknown: no "open time" is given for it
-          stays soft        unknown: no "soft for" is given for it
-          last look         unknown: no "soft for" is given for it
-          clamps off        unknown: no "clamp time" is given for it
-
+        Not given, so nothing is told of it: pot life, open time, soft for and clamp
+        time.
         One fillet takes 2⅞ fl oz of thickened putty, 60% of it resin.
         """
             + RESIN
@@ -234,11 +267,7 @@ class MixCommandTest {
                             A deep or full cup sets sooner than the rule says: spread it
                             out at once.
 
-          close the joint   unknown: no "open time" is given for it
-          stays soft        unknown: no "soft for" is given for it
-          last look         unknown: no "soft for" is given for it
-          clamps off        unknown: no "clamp time" is given for it
-
+        Not given, so nothing is told of it: open time, soft for and clamp time.
         """
             + RESIN
             + CUP
@@ -266,18 +295,12 @@ class MixCommandTest {
         Mix for one face of 240 in²
 
           needed            1½ fl oz
-          part A, part B    unknown: nothing says how it is mixed
 
           temperature       not said: the times below are as given
-          in the cup        unknown: no "pot life" is given for it
           to spread it      3 min, at 2 minutes a fluid ounce (assumed, common practice)
-          batches           unknown: no "pot life" is given for it
 
-          close the joint   unknown: no "open time" is given for it
-          stays soft        unknown: no "soft for" is given for it
-          last look         unknown: no "soft for" is given for it
-          clamps off        unknown: no "clamp time" is given for it
-
+        Not given, so nothing is told of it: mix, pot life, open time, soft for and
+        clamp time.
         No spread is known for it: 160 in² per fl oz is assumed, which is common
         practice.
         """
@@ -427,11 +450,7 @@ class MixCommandTest {
                             A deep or full cup sets sooner than the rule says: spread it
                             out at once.
 
-          close the joint   unknown: no "open time" is given for it
-          stays soft        unknown: no "soft for" is given for it
-          last look         unknown: no "soft for" is given for it
-          clamps off        unknown: no "clamp time" is given for it
-
+        Not given, so nothing is told of it: open time, soft for and clamp time.
         No spread is known for it: 160 in² per fl oz is assumed, which is common
         practice.
         """
@@ -673,7 +692,7 @@ class MixCommandTest {
         "3 ft2");
     refused(
         us(),
-        "nothing says which adhesive; name one with --adhesive: epoxy, varnish",
+        "nothing says which adhesive; name one with --adhesive: epoxy, varnish, enamel",
         "--area",
         "3 ft2");
   }

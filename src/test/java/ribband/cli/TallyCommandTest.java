@@ -365,6 +365,9 @@ class TallyCommandTest {
         tally("--from", "2027", "--format", "csv"));
     assertEquals("[]\n", tally("--from", "2027", "--format", "json"));
     assertEquals("Wherry by month, from 1 January 2027\n\nnothing yet\n", tally("--from", "2027"));
+    assertEquals(
+        "Wherry by month, from 1 January 2027 through 31 March 2027\n\nnothing yet\n",
+        tally("--from", "2027", "--to", "2027-03"));
   }
 
   @Test

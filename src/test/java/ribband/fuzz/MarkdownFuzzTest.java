@@ -68,7 +68,7 @@ class MarkdownFuzzTest {
 
         @Override
         public Optional<Print> print(Mention picture) {
-          return Optional.of(new Print("s.jpg", "", "", "l.jpg", 48, 32, ""))
+          return Optional.of(new Print("s.jpg", "", "", "l.jpg", 48, 32, "", ""))
               .filter(e -> !picture.path().contains("gone"));
         }
       };

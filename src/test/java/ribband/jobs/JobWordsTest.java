@@ -76,7 +76,8 @@ class JobWordsTest {
     Goal trim = new Goal(Kind.JOB, "trim");
     assertEquals("Trim the ends", words.goal(trim));
     assertEquals("done-long-ago", words.goal(new Goal(Kind.JOB, "done-long-ago")));
-    assertEquals("1 strakes, 2 nights, then 1 night of cure", words.link(link(STRAKES, 2, 1)));
+    assertEquals(
+        "one of the strakes, 2 nights, then 1 night of cure", words.link(link(STRAKES, 2, 1)));
     assertEquals("Trim the ends, 1 night", words.link(link(trim, 1, 0)));
     assertEquals("Trim the ends, then 2 nights of cure", words.link(link(trim, 0, 2)));
     assertEquals(

@@ -139,8 +139,8 @@ class JointsTextTest {
         Spant 3: in clamps
           glued        30 May 2026, spread at 19:00, Harz, at 16 °C, the month's mean
           closed       20:30, 11 min late: the latest was 20:19
-          last look    20:43, past
-          soft until   20:58, past
+          last look    20:43, 47 min ago
+          soft until   20:58, 32 min ago
           clamps off   07:04 on 31 May 2026, in 9 h 34 min
           full cure    02:11 on 9 June 2026, in 9 days
           mixed        6 ml of Harz, estimated from the area
@@ -224,7 +224,8 @@ class JointsTextTest {
     assertTrue(told.contains("\n  close by     22:00, in 2 h\n"), told);
     assertTrue(told.contains("\nNext: Keel, close the joint: 22:00, in 2 h.\n"), told);
     assertTrue(told("2026-04-14T22:00", Which.LIVE).contains("\n  close by     22:00, now\n"));
-    assertTrue(told("2026-04-14T22:01", Which.LIVE).contains("\n  close by     22:00, past\n"));
+    assertTrue(
+        told("2026-04-14T22:01", Which.LIVE).contains("\n  close by     22:00, 1 min ago\n"));
     // Of one that is cured nothing is past that anybody waits for.
     assertTrue(told("2026-06-14T22:01", Which.ALL).contains("\n  close by     22:00\n"));
   }

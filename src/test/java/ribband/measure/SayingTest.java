@@ -15,6 +15,19 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SayingTest {
   @ParameterizedTest
   @CsvSource({
+    "0, 0 hours",
+    "1, 1 minute",
+    "45, ¾ hour",
+    "61, 1 hour 1 minute",
+    "90, 1½ hours",
+    "1600, 26 hours 40 minutes"
+  })
+  void hoursSpelledOut(long minutes, String said) {
+    assertEquals(said, Saying.hoursSpelledOut(Hours.ofMinutes(minutes)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
     "0, 0, 0 hours",
     "1, 0:01, 1 minute",
     "15, ¼, ¼ hour",

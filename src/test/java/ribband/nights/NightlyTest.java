@@ -58,7 +58,7 @@ class NightlyTest {
     night = strakes(STOCKED.replace("hours: 5", "hours: 1"), 24, 8 * 60);
     assertEquals("clamps 2, cure 2, hours 8, resin 20, clamps, 8", figures(night));
     assertEquals(
-        "clamps bind: 24 hold two at a time (10 each), 8 h as rated at 72 °F",
+        "clamps are the limit: 24 hold two at a time (10 each), 8 h as rated at 72 °F",
         Shop.WORDS.binding(night));
     assertEquals(Optional.of(BigFraction.of(2)), night.piecesPerNight());
     assertEquals(2, night.tonight());
@@ -72,7 +72,7 @@ class NightlyTest {
     Nightly slow = strakes(fast.replace("8 h", "16 h"), 24, 120);
     assertEquals("clamps 2, cure 1, hours 2, resin 20, cure, 16", figures(slow));
     assertEquals(
-        "cure binds: 32 h at 54 °F, the month's mean, so the clamps take two every two nights",
+        "cure is the limit: 32 h at 54 °F, the month's mean, so the clamps take two every two nights",
         Shop.WORDS.binding(slow));
     assertEquals(2, slow.tonight());
   }
@@ -94,7 +94,8 @@ class NightlyTest {
     Nightly night = strakes(STOCKED, 24, 150);
     assertEquals("clamps 2, cure 2, hours 1 / 2, resin 20, hours, 32", figures(night));
     assertEquals(
-        "hours bind: 2½ hours at 5 hours each, as planned, make ½", Shop.WORDS.binding(night));
+        "hours are the limit: an evening of 2½ hours makes ½, at 5 hours each as planned",
+        Shop.WORDS.binding(night));
     assertEquals(0, night.tonight());
     assertEquals(2, night.most());
   }
@@ -105,7 +106,7 @@ class NightlyTest {
     String fast = STOCKED.replace("hours: 5", "hours: 1");
     Nightly night = strakes(fast.replace("20 fl", "1.5 fl"), 24, 120);
     assertEquals("clamps 2, cure 2, hours 2, resin 3 / 2, resin, 8", figures(night));
-    assertEquals("resin binds: epoxy for one more", Shop.WORDS.binding(night));
+    assertEquals("resin is the limit: epoxy for one more", Shop.WORDS.binding(night));
     assertEquals(1, night.tonight());
     assertEquals(
         "clamps 2, cure 2, hours 2, resin 2, clamps, 8",
@@ -139,12 +140,13 @@ class NightlyTest {
     Nightly night = strakes(STOCKED, 8, 300);
     assertEquals("clamps 0, cure 0, hours 1, resin 20, clamps, none can be made", figures(night));
     assertEquals(
-        "clamps bind: each holds 10, the shop has 8: none can be made", Shop.WORDS.binding(night));
+        "clamps are the limit: each holds 10, the shop has 8: none can be made",
+        Shop.WORDS.binding(night));
     assertEquals(0, night.most());
     assertEquals(
         List.of(
             "clamps: each holds 10, the shop has 8: none can be made",
-            "hours: 5 hours at 5 hours each, as planned, make one",
+            "hours: an evening of 5 hours makes one, at 5 hours each as planned",
             "resin: epoxy for all that are left"),
         Shop.WORDS.limits(night));
   }
@@ -158,7 +160,7 @@ class NightlyTest {
             "clamps: 24 hold two at a time (10 each)",
             "cure: unknown: 45 °F is below the coldest for it, 50 °F; no time is promised, see the"
                 + " maker's data sheet",
-            "hours: 10 hours at 5 hours each, as planned, make two",
+            "hours: an evening of 10 hours makes two, at 5 hours each as planned",
             "resin: epoxy for all that are left"),
         Shop.WORDS.limits(night));
   }
@@ -211,7 +213,7 @@ class NightlyTest {
     assertEquals(
         List.of(
             "clamps: unknown: project.yaml does not say how many clamps the shop has",
-            "hours: 5 hours at 5 hours each, as planned, make one",
+            "hours: an evening of 5 hours makes one, at 5 hours each as planned",
             "resin: unknown: nothing tells how much epoxy is on hand"),
         Shop.WORDS.limits(night));
   }
@@ -266,7 +268,7 @@ class NightlyTest {
         List.of(
             "clamps: 24 hold two at a time (10 each), 16 h at 54 °F, the joint's",
             "cure: 16 h at 54 °F, the joint's, so the clamps are free the next evening",
-            "hours: 3 hours, the usual evening, at 1½ hours each make two",
+            "hours: the usual evening of 3 hours makes two, at 1½ hours each",
             "resin: epoxy for all that are left"),
         Shop.WORDS.limits(night));
   }
@@ -281,11 +283,11 @@ class NightlyTest {
     WhatIf longer =
         shop.nights()
             .whatIf(shop.counts().get("strakes"), now, now.withEvening(Hours.ofMinutes(240)));
-    assertEquals("8 nights as before: clamps bind", Shop.WORDS.whatIf(longer));
+    assertEquals("8 nights as before: clamps are the limit", Shop.WORDS.whatIf(longer));
     WhatIf fewer = shop.nights().whatIf(shop.counts().get("strakes"), now, now.withClamps(10));
     assertEquals("16 nights instead of 8: 8 nights more", Shop.WORDS.whatIf(fewer));
     WhatIf none = shop.nights().whatIf(shop.counts().get("strakes"), now, now.withClamps(9));
-    assertEquals("unknown: none can be made", Shop.WORDS.whatIf(none));
+    assertEquals("none can be made", Shop.WORDS.whatIf(none));
     WhatIf one =
         shop.nights()
             .whatIf(

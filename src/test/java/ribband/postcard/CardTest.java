@@ -62,7 +62,7 @@ class CardTest {
         Optional.empty(),
         "99:25",
         "hours",
-        "99:25 hours");
+        "99 hours 25 minutes");
   }
 
   private Face face(Costs costs, List<PiecesMade> pieces) {
@@ -116,7 +116,7 @@ class CardTest {
             Optional.empty(),
             "99:25",
             "hours",
-            "99:25 hours");
+            "99 hours 25 minutes");
     assertEquals(
         new Face(
             "Siskin",

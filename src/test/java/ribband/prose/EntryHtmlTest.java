@@ -177,7 +177,8 @@ class EntryHtmlTest {
             "../p/a-1600.jpg",
             480,
             320,
-            "Alt \"given\"");
+            "Alt \"given\"",
+            "Not shown beside words");
     Surroundings site =
         new Surroundings() {
           @Override

@@ -20,7 +20,7 @@ record Read(Manuscript manuscript, String html, List<String> problems) {
         @Override
         public Optional<Print> print(Mention picture) {
           return found(picture)
-              .map(path -> new Print("s/" + path, "", "", "l/" + path, 48, 32, ""));
+              .map(path -> new Print("s/" + path, "", "", "l/" + path, 48, 32, "", ""));
         }
 
         private Optional<String> found(Mention mention) {

@@ -161,8 +161,8 @@ class AheadPageTest {
     assertEquals(
         List.of(
             "Strakes: 4 of 8 made, 4 left: port number 3 and 4; starboard number 3 and 4; 10"
-                + " hours each, 4 hours each planned.",
-            "Strakes: hours bind: 10 hours, the usual evening, at 10 hours each make one."),
+                + " hours each, 4 hours planned.",
+            "Strakes: hours are the limit: the usual evening of 10 hours makes one, at 10 hours each."),
         page.select("section[aria-labelledby=pieces] li").eachText());
   }
 

@@ -209,6 +209,30 @@ class PicturesTest {
   }
 
   @Test
+  void aCaptionOfTheListStandsInTheTextThatGivesNone() throws IOException {
+    journal()
+        .with(
+            "2026-03-14-scarf.md",
+            NIGHT.replace("hours: 1\n", "hours: 1\nphotos: [{file: in.png, caption: An hour in}]\n")
+                + "![](in.png)\n\n![Its own words](in.png)\n");
+    FullJournal.picture(own("in.png"), 401, 300);
+    Document entry = new Builder(folder).publish().page("entries/2026-03-14-scarf.html");
+    assertEquals(
+        List.of("An hour in", "Its own words"), entry.select(".prose figcaption").eachText());
+  }
+
+  @Test
+  void onePictureOfTwoNightsIsCountedOnce() throws IOException {
+    journal()
+        .with("2026-03-14-scarf.md", NIGHT)
+        .with("2026-04-15.md", NIGHT + "![](2026-03-14-scarf/p.png)\n");
+    FullJournal.picture(own("p.png"), 401, 300);
+    Document page = new Builder(folder).publish().page("pictures.html");
+    assertEquals("1 picture, the newest month first.", page.selectFirst(".said").text());
+    assertEquals(2, page.select(".prints img").size());
+  }
+
+  @Test
   void picturesOfANightWithoutHoursHangInItsPhaseToo() throws IOException {
     journal().with("2026-03-14-scarf.md", "---\nphase: planking\n---\nOnly looked.\n");
     FullJournal.picture(own("p.png"), 401, 300);

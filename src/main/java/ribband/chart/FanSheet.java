@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,17 +20,24 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
   /** Corners nearer to each other would show as kinks, as coordinates are whole. */
   private static final int SPACING = 10;
 
-  private static final int HEAD = 40;
   private static final int FOOT = 44;
   private static final int STRIDE = 4;
 
   /** A band is named where it is that thick at least. */
   private static final int THICK = 8;
 
+  private static final List<Integer> OUTER = List.of(60, 70, 50, 40, 80, 30);
+  private static final List<Integer> INNER = List.of(40, 45, 50, 35, 30, 55);
+
   private static final List<Notes.Side> RIGHT =
       List.of(Notes.Side.ABOVE_RIGHT, Notes.Side.ABOVE_LEFT);
   private static final List<Notes.Side> LEFT =
       List.of(Notes.Side.ABOVE_LEFT, Notes.Side.ABOVE_RIGHT);
+
+  /** Over the plot; on a phone the dates stand there. */
+  private static int head(Size size) {
+    return size == Size.NARROW ? 96 : 40;
+  }
 
   private static int plot(Size size) {
     return switch (size) {
@@ -53,8 +59,8 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
   Fan draw(Size size) {
     Fan.Day first = days.get(0);
     Ticks ticks = yardstick.ticks(0, first.p95());
-    int zero = HEAD + plot(size);
-    Scale scale = Scale.of(ticks, zero, HEAD);
+    int zero = head(size) + plot(size);
+    Scale scale = Scale.of(ticks, zero, head(size));
     List<Rule> rules = Rule.at(ticks, scale, yardstick);
     Frame frame = Frame.withRoomFor(rules, size, margin(size));
     LocalDate soonest = first.date().plusDays(SHORTEST);
@@ -126,32 +132,48 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
     return laid;
   }
 
-  /** Each band by how many draws lie in it, half way along. */
+  /** Each band by how many draws lie in it, somewhere along the way to even odds. */
   private List<Callout> bands(Days across, Scale scale, Notes notes) {
     return Stream.of(
-            band("9 of 10 draws", Fan.Day::p95, Fan.Day::p80, across, scale),
-            band("6 of 10", Fan.Day::p80, Fan.Day::p50, across, scale))
+            band("9 of 10 draws", OUTER, Fan.Day::p95, Fan.Day::p80, across, scale),
+            band("6 of 10", INNER, Fan.Day::p80, Fan.Day::p50, across, scale))
         .flatMap(Optional::stream)
         .flatMap(note -> notes.lay(List.of(note)).stream())
         .toList();
   }
 
+  /** Where the upper half of the band is thick enough, of some hundredths of the way. */
   private Optional<Notes.Note> band(
       String name,
+      List<Integer> hundredths,
       ToLongFunction<Fan.Day> upper,
       ToLongFunction<Fan.Day> lower,
       Days across,
       Scale scale) {
-    int middle = (across.start() + across.at(done.p50())) / 2;
-    return days.stream()
-        .filter(day -> scale.at(lower.applyAsLong(day)) - scale.at(upper.applyAsLong(day)) >= THICK)
-        .map(
-            day ->
-                new Notes.Note(
-                    across.at(day.date()),
-                    (scale.at(upper.applyAsLong(day)) + scale.at(lower.applyAsLong(day))) / 2,
-                    name))
-        .min(Comparator.comparingInt(note -> Math.abs(note.x() - middle)));
+    int way = across.at(done.p50()) - across.start();
+    for (int part : hundredths) {
+      int x = across.start() + way * part / 100;
+      int top = height(upper, x, across, scale);
+      int bottom = height(lower, x, across, scale);
+      if (bottom - top >= THICK) {
+        return Optional.of(new Notes.Note(x, (top + bottom) / 2, name));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Of an edge, straight from day to day. */
+  private int height(ToLongFunction<Fan.Day> edge, int at, Days across, Scale scale) {
+    for (int i = 1; i < days.size(); i++) {
+      int from = across.at(days.get(i - 1).date());
+      int to = across.at(days.get(i).date());
+      if (at <= to && from < to) {
+        int start = scale.at(edge.applyAsLong(days.get(i - 1)));
+        int end = scale.at(edge.applyAsLong(days.get(i)));
+        return start + (end - start) * (at - from) / (to - from);
+      }
+    }
+    return scale.at(0);
   }
 
   private static List<MonthMark> months(Days across) {

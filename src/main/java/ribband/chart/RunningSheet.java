@@ -200,10 +200,8 @@ record RunningSheet(
       if (size == Size.NARROW) {
         names.add(new Label(frame.left(), y - 6, Label.Anchor.START, level.label()));
       } else {
-        boolean isAbove = level.amount() > total.total();
-        int clear = isAbove ? end.y() - 21 : end.y() + 19;
-        int base = isAbove ? Math.min(y + 5, clear) : Math.max(y + 5, clear);
-        names.add(new Label(frame.end() + 10, base, Label.Anchor.START, level.label()));
+        int endY = scale.at(total.total());
+        names.add(LineEnds.name(level.label(), frame.end() + 10, y, end, endY));
       }
     }
     return names;

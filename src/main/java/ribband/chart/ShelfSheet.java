@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import ribband.chart.ShelfLevel.Corner;
 import ribband.chart.ShelfLevel.Day;
@@ -62,7 +63,7 @@ record ShelfSheet(
     List<Corner> corners = corners(across, scale);
     Clearance clearance = new Clearance(new Box(0, 0, frame.width(), foot - 2));
     takeLevel(clearance, frame.left(), scale.at(before), corners, endX);
-    Label now = end(endX, endY, foot, size, frame);
+    Label now = end(endX, endY, foot, size, frame, clearance);
     clearance.take(now.largeBox());
     List<Callout> came =
         new Notes(clearance, SIDES)
@@ -93,13 +94,15 @@ record ShelfSheet(
         came,
         reserve.stream().map(r -> scale.at(r.amount())).toList(),
         reserve.stream()
-            .flatMap(r -> name(r.label(), scale.at(r.amount()), frame, clearance))
-            .limit(1)
+            .flatMap(r -> name(r.label(), scale.at(r.amount()), size, now, endY, frame, clearance))
             .toList());
   }
 
   private int margin(Size size) {
-    return size == Size.NARROW ? PHONE_MARGIN : Lettering.largeWidth(yardstick.figure(now())) + 14;
+    int name = Lettering.widest(reserve.stream().map(RunningCurve.Plan::label));
+    return size == Size.NARROW
+        ? PHONE_MARGIN
+        : Math.max(Lettering.largeWidth(yardstick.figure(now())), name) + 14;
   }
 
   private long now() {
@@ -140,21 +143,31 @@ record ShelfSheet(
     clearance.take(new Box(x, y, Math.max(x, endX), y));
   }
 
-  /** At the level's end; on a phone over it. */
-  private Label end(int x, int y, int foot, Size size, Frame frame) {
+  /** At the level's end; on a phone over it, where the level leaves it room. */
+  private Label end(int x, int y, int foot, Size size, Frame frame, Clearance clearance) {
     String text = yardstick.figure(now());
-    return size == Size.NARROW
-        ? new Label(frame.width(), y - 12, Label.Anchor.END, text)
-        : new Label(x + 10, Math.min(y + 6, foot - 4), Label.Anchor.START, text);
+    if (size != Size.NARROW) {
+      return new Label(x + 10, Math.min(y + 6, foot - 4), Label.Anchor.START, text);
+    }
+    return IntStream.iterate(y - 12, base -> base > Lettering.LARGE_RISE, base -> base - 6)
+        .mapToObj(base -> new Label(frame.width(), base, Label.Anchor.END, text))
+        .filter(label -> clearance.isFree(label.largeBox()))
+        .findFirst()
+        .orElse(new Label(frame.width(), y - 12, Label.Anchor.END, text));
   }
 
-  /** On its line, where the level leaves it room. */
-  private static Stream<Label> name(String text, int y, Frame frame, Clearance clearance) {
+  /** At its line's end; on a phone on the line, where the level leaves it room. */
+  private static Stream<Label> name(
+      String text, int y, Size size, Label now, int endY, Frame frame, Clearance clearance) {
+    if (size != Size.NARROW) {
+      return Stream.of(LineEnds.name(text, frame.end() + 10, y, now, endY));
+    }
     return Stream.of(
             new Label(frame.left(), y - 6, Label.Anchor.START, text),
             new Label(frame.left(), y + 16, Label.Anchor.START, text),
             new Label(frame.end() - 16, y - 6, Label.Anchor.END, text),
             new Label(frame.end() - 16, y + 16, Label.Anchor.END, text))
-        .filter(label -> clearance.isFree(label.box()));
+        .filter(label -> clearance.isFree(label.box()))
+        .limit(1);
   }
 }

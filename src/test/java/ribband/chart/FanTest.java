@@ -1,6 +1,7 @@
 package ribband.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -43,11 +44,11 @@ class FanTest {
             "Month",
             List.of("Left, P50", "Left, P80", "Left, P95"),
             List.of(
-                Table.Row.of("December 2026", List.of("30", "34", "38")),
-                Table.Row.of("January 2027", List.of("10", "16", "20")),
-                Table.Row.of("February 2027", List.of("0", "6", "10")),
-                Table.Row.of("March 2027", List.of("0", "0", "4")),
-                Table.Row.of("April 2027", List.of("0", "0", "0"))),
+                Table.Row.of("December 2026", List.of("30:00", "34:00", "38:00")),
+                Table.Row.of("January 2027", List.of("10:00", "16:00", "20:00")),
+                Table.Row.of("February 2027", List.of("0:00", "6:00", "10:00")),
+                Table.Row.of("March 2027", List.of("0:00", "0:00", "4:00")),
+                Table.Row.of("April 2027", List.of("0:00", "0:00", "0:00"))),
             List.of(
                 Table.Row.of(
                     "Nothing left by",
@@ -67,9 +68,9 @@ class FanTest {
             .table();
     assertEquals(
         List.of(
-            Table.Row.of("December 2026", List.of("40", "40", "40", "epoxy and glue")),
+            Table.Row.of("December 2026", List.of("40:00", "40:00", "40:00", "epoxy and glue")),
             Table.Row.of("January 2027", List.of("–", "–", "–", "epoxy")),
-            Table.Row.of("April 2027", List.of("0", "0", "0", "–"))),
+            Table.Row.of("April 2027", List.of("0:00", "0:00", "0:00", "–"))),
         table.rows());
     assertEquals("Too cold for", table.heads().get(3));
     assertEquals("–", table.foot().get(0).cells().get(3));
@@ -78,10 +79,10 @@ class FanTest {
   @Test
   void itBeginsAtAllThatIsLeftAndSaysHowMuch() {
     Fan wide = chart().wide();
-    assertEquals("40 hours left", wide.now().text());
+    assertEquals("40:00 left", wide.now().text());
     assertEquals(wide.left(), wide.startX());
-    // 40 stands at the top of the plot of 240.
-    assertEquals(wide.zero() - 240, wide.startY());
+    // 40 stands at the top of the plot of 320.
+    assertEquals(wide.zero() - 320, wide.startY());
     assertEquals(10 * wide.startX(), wide.median().x());
     assertEquals(10 * wide.startY(), wide.median().y());
   }
@@ -93,14 +94,14 @@ class FanTest {
     FairCurve.Piece last = pieces.get(pieces.size() - 1);
     assertEquals(3, pieces.size());
     assertEquals(10 * wide.zero(), last.y());
-    List<Integer> feet = wide.ends().stream().map(Callout::footX).toList();
+    List<Integer> feet = wide.ends().stream().map(Callout::x).toList();
     assertEquals(last.x() / 10.0, feet.get(0), 0.6);
     assertEquals(rightmost(wide.inner()), feet.get(1));
     assertEquals(rightmost(wide.outer()), feet.get(2));
     assertEquals(wide.right(), feet.get(2));
     wide.ends().forEach(end -> assertEquals(wide.zero(), end.foot()));
     assertEquals(
-        List.of("P50: 28 February 2027", "P80: 14 March 2027", "P95: 4 April 2027"),
+        List.of("even odds: 28 February 2027", "4 in 5: 14 March 2027", "19 in 20: 4 April 2027"),
         wide.ends().stream().map(end -> end.label().text()).toList());
   }
 
@@ -119,10 +120,9 @@ class FanTest {
       assertEquals(above.x(), below.x());
       assertTrue(above.y() <= below.y());
     }
-    // 34 and 24 of 40 on a plot of 240.
-    assertEquals(wide.zero() - 204, edge.get(1).y());
-    assertEquals(wide.zero() - 144, edge.get(8).y());
-    assertTrue(wide.inner().hatch() != wide.outer().hatch());
+    // 34 and 24 of 40 on a plot of 320.
+    assertEquals(wide.zero() - 272, edge.get(1).y());
+    assertEquals(wide.zero() - 192, edge.get(8).y());
   }
 
   @Test
@@ -141,34 +141,33 @@ class FanTest {
   }
 
   @Test
-  void theDatesStandLeftOfTheirLeadersAndNoLeaderRunsThroughOne() {
-    for (Fan shape : List.of(chart().wide(), chart().narrow())) {
-      for (int i = 0; i < 3; i++) {
-        Callout end = shape.ends().get(i);
-        assertEquals(Label.Anchor.END, end.label().anchor());
-        assertTrue(end.label().x() < end.x());
-        if (i > 0) {
-          assertTrue(end.label().y() < shape.ends().get(i - 1).label().y());
+  void theDatesStandApartAndNoLeaderRunsThroughOne() {
+    for (Sheets.Sheet sheet : FanSheets.all()) {
+      for (Object shape : ((Chart<?>) sheet.chart()).shapes()) {
+        Fan fan = (Fan) shape;
+        assertTrue(fan.ends().stream().allMatch(Callout::isTold), sheet.title());
+        for (Callout one : fan.ends()) {
+          for (Callout other : fan.ends()) {
+            Box leader = new Box(other.x(), other.head(), other.x(), other.foot());
+            boolean runsThrough = one != other && one.label().box().overlaps(leader);
+            assertFalse(runsThrough, sheet.title() + one + other);
+          }
         }
       }
     }
   }
 
   @Test
-  void nearTheLeftTheDatesStandRightOfTheirLeaders() {
-    List<Callouts.Placed> laid =
-        FanEnds.lay(
-            List.of(new Callouts.Flag(60, "P50: 1 May 2027"), new Callouts.Flag(90, "P80: 9 May")),
-            800);
-    assertEquals(List.of(1, 0), laid.stream().map(Callouts.Placed::row).toList());
-    assertEquals(List.of(64, 94), laid.stream().map(Callouts.Placed::start).toList());
-    assertEquals(Label.Anchor.START, laid.get(0).anchor());
-    int room = Lettering.width("P50");
-    List<Callouts.Flag> exact = List.of(new Callouts.Flag(room + 4, "P50"));
-    assertEquals(Label.Anchor.END, FanEnds.lay(exact, 800).get(0).anchor());
-    List<Callouts.Flag> nearer = List.of(new Callouts.Flag(room + 3, "P50"));
-    assertEquals(Label.Anchor.START, FanEnds.lay(nearer, 2 * room + 7).get(0).anchor());
-    assertEquals(0, FanEnds.lay(nearer, 2 * room + 6).get(0).row());
+  void theBandsAreNamedWhereTheyAreThick() {
+    for (Fan shape : chart().shapes()) {
+      assertEquals(
+          List.of("9 of 10 draws", "6 of 10"),
+          shape.bands().stream().map(band -> band.label().text()).toList());
+      for (Callout band : shape.bands()) {
+        assertTrue(band.x() > shape.left() && band.x() < shape.ends().get(0).x());
+        assertTrue(band.foot() < shape.median().heightAt(band.x()), band.toString());
+      }
+    }
   }
 
   @Test
@@ -183,7 +182,7 @@ class FanTest {
                 Sheets.HOURS)
             .wide();
     assertEquals(
-        List.of("P50, P80 and P95: 7 March 2027"),
+        List.of("even odds, 4 in 5 and 19 in 20: 7 March 2027"),
         wide.ends().stream().map(e -> e.label().text()).toList());
   }
 
@@ -198,41 +197,29 @@ class FanTest {
                 cold(2027, 5, "epoxy"))
             .wide();
     assertEquals(
-        List.of(
-            "December 2026 to January 2027: too cold for epoxy",
-            "February 2027: too cold for epoxy and glue",
-            "April 2027 to May 2027: too cold for epoxy"),
-        wide.cold().stream().map(Fan.ColdStrip::said).toList());
-    Block first = wide.cold().get(0).block();
-    Block second = wide.cold().get(1).block();
-    Block third = wide.cold().get(2).block();
-    assertEquals(wide.left(), first.x());
-    assertEquals(first.x() + first.width(), second.x());
-    assertEquals(wide.right(), third.x() + third.width());
-    assertTrue(first.y() > wide.zero() && wide.ticks() > first.y() + first.height());
-    assertEquals("too cold for an adhesive", wide.keys().get(2).label().text());
+        List.of("too cold for epoxy", "too cold for epoxy and glue", "too cold for epoxy"),
+        wide.cold().stream().map(line -> line.name().text()).toList());
+    SpanLine first = wide.cold().get(0);
+    SpanLine second = wide.cold().get(1);
+    SpanLine third = wide.cold().get(2);
+    assertEquals(wide.left(), first.start());
+    assertTrue(first.end() < second.start());
+    assertEquals(wide.right(), third.end());
+    assertTrue(first.y() > wide.zero() && wide.height() > third.y());
+  }
+
+  @Test
+  void aNameTooLongForASheetIsSaidShort() {
+    Fan.ColdMonth month = cold(2027, 1, "epoxy, primer, enamel, varnish and a glue of our own");
+    assertEquals(
+        "too cold for epoxy, primer, enamel, varnish and a glue of our own",
+        chart(month).wide().cold().get(0).name().text());
+    assertEquals("too cold to glue or to coat", chart(month).narrow().cold().get(0).name().text());
   }
 
   @Test
   void monthsOutsideTheFanAreNotMarked() {
-    Fan wide = chart(cold(2026, 11, "epoxy"), cold(2027, 5, "epoxy")).wide();
-    assertEquals(List.of(), wide.cold());
-    assertEquals(wide.zero(), wide.ticks());
-    assertEquals(
-        List.of("6 of 10 draws", "9 of 10 draws"),
-        wide.keys().stream().map(key -> key.label().text()).toList());
-  }
-
-  @Test
-  void keysThatDoNotFitStandInTheNextRow() {
-    Chart<Fan> chart = chart(cold(2027, 1, "epoxy"));
-    List<Integer> wide = chart.wide().keys().stream().map(key -> key.label().y()).toList();
-    List<Integer> narrow = chart.narrow().keys().stream().map(key -> key.label().y()).toList();
-    assertEquals(wide.get(0), wide.get(2));
-    assertEquals(narrow.get(0), narrow.get(1));
-    assertTrue(narrow.get(2) > narrow.get(1));
-    assertEquals(0, chart.narrow().keys().get(2).sample().x());
-    assertTrue(chart.narrow().height() > narrow.get(2));
+    assertEquals(List.of(), chart(cold(2026, 11, "epoxy"), cold(2027, 5, "epoxy")).wide().cold());
   }
 
   @Test
@@ -258,14 +245,15 @@ class FanTest {
   void everyShapeStaysOnItsSheet() {
     for (Sheets.Sheet sheet : FanSheets.all()) {
       Chart<?> chart = (Chart<?>) sheet.chart();
-      for (Fan fan : List.of((Fan) chart.wide(), (Fan) chart.narrow())) {
+      for (Object shape : chart.shapes()) {
+        Fan fan = (Fan) shape;
         for (Fan.Band band : List.of(fan.outer(), fan.inner())) {
           for (Fan.Corner corner : band.edge()) {
             assertTrue(corner.x() >= fan.left() && corner.x() <= fan.right(), sheet.title());
             assertTrue(corner.y() >= 0 && corner.y() <= fan.zero(), sheet.title());
           }
         }
-        assertTrue(fan.now().x() + Lettering.width(fan.now().text()) <= fan.width(), sheet.title());
+        assertTrue(fan.now().largeBox().right() <= fan.width(), sheet.title());
       }
     }
   }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.LongFunction;
 import java.util.stream.IntStream;
@@ -22,7 +23,7 @@ final class Sheets {
           "Backbone",
           "Planking",
           "Fairing",
-          "Inwales and knees",
+          "Inwales, knees, breasthook and the rails",
           "Thwarts",
           "Varnish & paint",
           "Spars",
@@ -37,43 +38,38 @@ final class Sheets {
     Currency currency = Currency.all().get("USD");
     LongFunction<String> exact = minor -> Saying.money(new Money(minor), currency);
     LongFunction<String> rounded = minor -> Saying.moneyRounded(new Money(minor), currency);
-    return new Yardstick("Money", 100, Yardstick.Division.TENTHS, rounded, exact, exact);
+    return new Yardstick("Money", 100, Yardstick.Division.TENTHS, rounded, rounded, exact, exact);
   }
 
   static List<Sheet> all() {
     List<Sheet> sheets = new ArrayList<>();
-    stacked(sheets);
+    months(sheets);
     curves(sheets);
     bars(sheets);
     nights(sheets);
     sheets.addAll(FanSheets.all());
-    for (int length : new int[] {1, 40, 700}) {
-      sheets.add(
-          new Sheet(
-              "Spark of " + length,
-              "spark",
-              Spark.of(caption("spark-" + length), 0, steps(length, 3, Sheets::evening))));
-    }
     return sheets;
   }
 
-  private static void stacked(List<Sheet> sheets) {
-    sheets.add(stacked("Stacked: 8 months", "st8", 6, months(6, 8, 1), HOURS));
-    sheets.add(stacked("Stacked: 18 months", "st18", 8, months(8, 18, 2), HOURS));
-    sheets.add(stacked("Stacked: ten years", "st120", 10, months(10, 120, 3), HOURS));
-    sheets.add(stacked("Stacked: one month", "st1", 5, months(5, 1, 4), HOURS));
+  private static void months(List<Sheet> sheets) {
+    sheets.add(rows("Months: 8 months", "st8", 6, months(6, 8, 1), HOURS));
+    sheets.add(rows("Months: 18 months", "st18", 8, months(8, 18, 2), HOURS));
+    sheets.add(rows("Months: ten years", "st120", 10, months(10, 120, 3), HOURS));
+    sheets.add(rows("Months: fourteen phases", "st60", 14, months(14, 60, 5), HOURS));
+    sheets.add(rows("Months: one phase", "stone", 1, months(1, 20, 6), HOURS));
+    sheets.add(rows("Months: one month", "st1", 5, months(5, 1, 4), HOURS));
     sheets.add(
-        stacked("Stacked: one month of nothing", "st0", 2, List.of(month(0, 0L, 0L)), HOURS));
+        rows("Months: one month of nothing", "st0", 2, List.of(month(0, 0L, 0L)), HOURS));
     sheets.add(
-        stacked(
-            "Stacked: a gap of months",
+        rows(
+            "Months: a gap of months",
             "stgap",
             2,
             List.of(month(0, 7200L, 0L), month(5, 0L, 36000L)),
             HOURS));
     sheets.add(
-        stacked(
-            "Stacked: money with refunds",
+        rows(
+            "Months: money with refunds",
             "stmoney",
             3,
             List.of(
@@ -84,32 +80,44 @@ final class Sheets {
                 month(4, 1550L, 99000L, 2370L)),
             DOLLARS));
     sheets.add(
-        stacked(
-            "Stacked: huge",
+        rows(
+            "Months: huge",
             "sthuge",
             2,
             List.of(month(0, 900_000_000_000_000L, 1L), month(1, 1L, 450_000_000_000_000L)),
             DOLLARS));
   }
 
-  private static Sheet stacked(
-      String title, String id, int phases, List<StackedMonths.Month> months, Yardstick yardstick) {
-    List<StackedMonths.Phase> named =
+  private static Sheet rows(
+      String title, String id, int phases, List<MonthRows.Month> months, Yardstick yardstick) {
+    List<MonthRows.Phase> named =
         IntStream.range(0, phases)
-            .mapToObj(i -> new StackedMonths.Phase(NAMES.get(i), Hatch.of(i)))
+            .mapToObj(i -> new MonthRows.Phase(NAMES.get(i % NAMES.size()), Weight.QUIET))
             .toList();
     return new Sheet(
-        title, "stacked-months", StackedMonths.chart(caption(id), named, months, yardstick));
+        title,
+        "month-rows",
+        MonthRows.chart(
+            caption(id),
+            Weight.STRONG,
+            named,
+            months,
+            Optional.of(months.get(months.size() - 1).month()),
+            yardstick));
   }
 
-  private static StackedMonths.Month month(int after, Long... amounts) {
-    return new StackedMonths.Month(YearMonth.of(2025, 10).plusMonths(after), List.of(amounts));
+  private static MonthRows.Month month(int after, Long... amounts) {
+    return month(YearMonth.of(2025, 10).plusMonths(after), List.of(amounts));
+  }
+
+  static MonthRows.Month month(YearMonth month, List<Long> amounts) {
+    return new MonthRows.Month(month, amounts.stream().reduce(0L, Math::addExact), amounts);
   }
 
   /** Phases that follow one another, two or three at a time, with idle months. */
-  static List<StackedMonths.Month> months(int phases, int count, int seed) {
+  static List<MonthRows.Month> months(int phases, int count, int seed) {
     Random random = new Random(seed);
-    List<StackedMonths.Month> months = new ArrayList<>();
+    List<MonthRows.Month> months = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       List<Long> amounts = new ArrayList<>();
       double now = count == 1 ? phases / 2.0 : (double) i / (count - 1) * (phases - 1);
@@ -118,7 +126,7 @@ final class Sheets {
         boolean on = !idle && (count == 1 || Math.abs(phase - now) < 1.3);
         amounts.add(on ? 900L * (4 + random.nextInt(60)) : 0L);
       }
-      months.add(new StackedMonths.Month(YearMonth.of(2016, 9).plusMonths(i), amounts));
+      months.add(month(YearMonth.of(2016, 9).plusMonths(i), amounts));
     }
     return months;
   }
@@ -131,7 +139,25 @@ final class Sheets {
             0,
             steps(90, 3, Sheets::evening),
             List.of(note(20, "moulds up"), note(95, "first strake"), note(180, "turned over")),
-            List.of(new RunningCurve.Plan(640 * 3600L, "plan 640 hours")),
+            List.of(new RunningCurve.Plan(640 * 3600L, "640:00 planned")),
+            List.of(
+                span("Lofting", 0, 30),
+                span("Moulds and strongback", 20, 95),
+                span("Planking", 80, 220)),
+            HOURS));
+    sheets.add(
+        curve(
+            "Curve: many notes near each other, plan long passed",
+            "cvmany",
+            0,
+            steps(300, 8, Sheets::evening),
+            IntStream.range(0, 30)
+                .mapToObj(i -> note(20 + i * i, "A note of thirty-two letters, " + i))
+                .toList(),
+            List.of(new RunningCurve.Plan(90 * 3600L, "90:00 planned")),
+            IntStream.range(0, 14)
+                .mapToObj(i -> span(NAMES.get(i % NAMES.size()), 10 * i, 700 + 5 * i))
+                .toList(),
             HOURS));
     sheets.add(curve("Curve: ten years", "cv120", 160_000, steps(900, 4, Sheets::evening), HOURS));
     sheets.add(curve("Curve: one entry", "cv1", 0, steps(1, 3, Sheets::evening), HOURS));
@@ -163,7 +189,7 @@ final class Sheets {
 
   private static Sheet curve(
       String title, String id, long carried, List<RunningCurve.Step> steps, Yardstick yardstick) {
-    return curve(title, id, carried, steps, List.of(), List.of(), yardstick);
+    return curve(title, id, carried, steps, List.of(), List.of(), List.of(), yardstick);
   }
 
   private static Sheet curve(
@@ -173,11 +199,21 @@ final class Sheets {
       List<RunningCurve.Step> steps,
       List<RunningCurve.Note> notes,
       List<RunningCurve.Plan> plan,
+      List<Span> spans,
       Yardstick yardstick) {
     return new Sheet(
         title,
         "running-curve",
-        RunningCurve.chart(caption(id), carried, steps, notes, plan, yardstick));
+        RunningCurve.chart(caption(id), carried, steps, notes, plan, spans, yardstick));
+  }
+
+  private static Span span(String name, int from, int to) {
+    LocalDate start = LocalDate.of(2025, 9, 14);
+    return new Span(
+        name,
+        start.plusDays(from),
+        start.plusDays(to),
+        List.of(start.plusDays(from), start.plusDays((from + to) / 2), start.plusDays(to)));
   }
 
   private static RunningCurve.Note note(int after, String text) {
@@ -208,21 +244,44 @@ final class Sheets {
             "ph",
             HOURS,
             List.of(
-                new PhaseBars.Phase("Lofting", 0, 26 * 3600 + 1800, List.of(24L * 3600)),
-                new PhaseBars.Phase("Moulds", 1, 44 * 3600, List.of(50L * 3600)),
-                new PhaseBars.Phase("Planking", 2, 96 * 3600 + 2700, List.of(120L * 3600)),
-                new PhaseBars.Phase("Inwales, knees and breasthook", 3, 3 * 3600, List.of()),
-                new PhaseBars.Phase("Rigging", 4, 0, List.of(40L * 3600)),
-                new PhaseBars.Phase("Unsorted", 5, 0, List.of()))));
+                new PhaseBars.Phase(
+                    "Lofting",
+                    Weight.QUIET,
+                    PhaseBars.State.DONE,
+                    26 * 3600 + 1800,
+                    List.of(24L * 3600)),
+                new PhaseBars.Phase(
+                    "Moulds", Weight.QUIET, PhaseBars.State.DONE, 44 * 3600, List.of(50L * 3600)),
+                new PhaseBars.Phase(
+                    "Planking",
+                    Weight.STRONG,
+                    PhaseBars.State.OPEN,
+                    96 * 3600 + 2700,
+                    List.of(120L * 3600)),
+                new PhaseBars.Phase(
+                    "Inwales, knees and breasthook",
+                    Weight.QUIET,
+                    PhaseBars.State.DONE,
+                    3 * 3600,
+                    List.of()),
+                new PhaseBars.Phase(
+                    "Rigging", Weight.QUIET, PhaseBars.State.OPEN, 0, List.of(40L * 3600)),
+                new PhaseBars.Phase(
+                    "Unsorted", Weight.QUIET, PhaseBars.State.DONE, 0, List.of()))));
     sheets.add(
         bars(
-            "All twelve hatches",
+            "Phases: fourteen, no plan",
             "ph12",
             HOURS,
-            IntStream.range(0, 12)
+            IntStream.range(0, 14)
                 .mapToObj(
                     i ->
-                        new PhaseBars.Phase("Phase " + (i + 1), i, 3600L * (40 + 5 * i), List.of()))
+                        new PhaseBars.Phase(
+                            "A phase of forty letters, and the number " + i,
+                            Weight.QUIET,
+                            PhaseBars.State.OPEN,
+                            3600L * (40 + 5 * i),
+                            List.of()))
                 .toList()));
     sheets.add(
         bars(
@@ -230,11 +289,17 @@ final class Sheets {
             "phmoney",
             DOLLARS,
             List.of(
-                new PhaseBars.Phase("Backbone", 1, 124_050, List.of(100_000L)),
-                new PhaseBars.Phase("Planking", 2, -35_000, List.of(140_000L)),
-                new PhaseBars.Phase("Paint", 3, 1, List.of(0L)))));
+                new PhaseBars.Phase(
+                    "Backbone", Weight.QUIET, PhaseBars.State.DONE, 124_050, List.of(100_000L)),
+                new PhaseBars.Phase(
+                    "Planking", Weight.QUIET, PhaseBars.State.DONE, -35_000, List.of(140_000L)),
+                new PhaseBars.Phase("Paint", Weight.QUIET, PhaseBars.State.DONE, 1, List.of(0L)))));
     sheets.add(
-        bars("Phases: all zero", "ph0", HOURS, List.of(new PhaseBars.Phase("A", 0, 0, List.of()))));
+        bars(
+            "Phases: all zero",
+            "ph0",
+            HOURS,
+            List.of(new PhaseBars.Phase("A", Weight.QUIET, PhaseBars.State.DONE, 0, List.of()))));
   }
 
   private static Sheet bars(

@@ -1,6 +1,7 @@
 package ribband.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -17,6 +18,7 @@ class ShelfLevelTest {
           1000,
           Yardstick.Division.TENTHS,
           parts -> "" + parts / 1000,
+          parts -> parts / 1000 + " fl oz",
           parts -> parts / 1000 + " fl oz",
           parts -> parts / 1000 + " fl oz");
   private static final List<ShelfLevel.Day> DAYS =
@@ -60,10 +62,11 @@ class ShelfLevelTest {
   void theLineIsLevelFromDayToDay() {
     ShelfLevel wide = chart(DAYS, List.of(), 4000).wide();
     assertEquals(3, wide.corners().size());
-    // 50 stands at the top of the plot of 110, so a fluid ounce is 2.2 high.
-    assertEquals(wide.zero() - 44, wide.startY());
+    // 50 stands at the top of the plot of 120, so a fluid ounce is 2.4 high.
+    assertEquals("50 fl oz", wide.rules().get(wide.rules().size() - 1).label());
+    assertEquals(wide.zero() - 48, wide.startY());
     assertEquals(
-        List.of(wide.zero() - 35, wide.zero() - 106, wide.zero() - 7),
+        List.of(wide.zero() - 38, wide.zero() - 115, wide.zero() - 7),
         wide.corners().stream().map(ShelfLevel.Corner::y).toList());
     assertEquals(wide.zero() - 7, wide.endY());
     assertEquals("3 fl oz", wide.now().text());
@@ -81,7 +84,7 @@ class ShelfLevelTest {
             .wide();
     Callout came = wide.came().get(0);
     assertEquals("32 fl oz came", came.label().text());
-    assertEquals(wide.corners().get(1), new ShelfLevel.Corner(came.footX(), came.foot()));
+    assertEquals(wide.corners().get(1), new ShelfLevel.Corner(came.x(), came.foot()));
   }
 
   @Test
@@ -95,18 +98,26 @@ class ShelfLevelTest {
   }
 
   @Test
-  void theReserveIsNamedWhereTheLineLeavesItRoom() {
-    ShelfLevel start = chart(DAYS, List.of(), 4000).wide();
+  void theReserveIsNamedAtItsLinesEndOutOfTheWayOfWhatIsThere() {
+    for (long reserve : new long[] {500, 1000, 3000, 4000, 12000, 60000}) {
+      ShelfLevel wide = chart(DAYS, List.of(), reserve).wide();
+      assertEquals(1, wide.reserve().size());
+      Label name = wide.reserveName().get(0);
+      assertEquals("never below " + reserve / 1000 + " fl oz", name.text());
+      assertFalse(name.box().overlaps(wide.now().largeBox()), "reserve " + reserve);
+      assertTrue(name.box().right() <= wide.width());
+    }
+  }
+
+  @Test
+  void onAPhoneTheReserveIsNamedWhereTheLineLeavesItRoom() {
+    ShelfLevel start = chart(DAYS, List.of(), 4000).narrow();
     assertEquals(Label.Anchor.START, start.reserveName().get(0).anchor());
-    assertEquals(start.left(), start.reserveName().get(0).x());
-    ShelfLevel neither = chart(DAYS, List.of(), 12000).wide();
-    assertEquals(1, neither.reserve().size());
     List<ShelfLevel.Day> low =
-        List.of(day("2026-02-02", 0, 19000, 1000), day("2026-04-01", 47000, 0, 48000));
-    ShelfLevel end = chart(low, List.of(), 4000).wide();
-    assertEquals(Label.Anchor.END, end.reserveName().get(0).anchor());
+        List.of(day("2026-02-02", 0, 19000, 1000), day("2026-04-20", 47000, 0, 48000));
+    assertEquals(start.left(), chart(low, List.of(), 30000).narrow().reserveName().get(0).x());
     List<ShelfLevel.Day> always = List.of(day("2026-02-02", 0, 18000, 5000));
-    assertEquals(List.of(), chart(always, List.of(), 4000).wide().reserveName());
+    assertEquals(List.of(), chart(always, List.of(), 4000).narrow().reserveName());
   }
 
   /** A journal of years has more days than a sheet has places. */
@@ -118,7 +129,7 @@ class ShelfLevelTest {
           new ShelfLevel.Day(LocalDate.of(2015, 1, 1).plusDays(i), i % 2, 0, 1000 + i % 7 * 1000));
     }
     Chart<ShelfLevel> chart = chart(years, List.of(), 4000);
-    for (ShelfLevel shape : List.of(chart.wide(), chart.narrow())) {
+    for (ShelfLevel shape : chart.shapes()) {
       long places = shape.corners().stream().map(ShelfLevel.Corner::x).distinct().count();
       assertEquals(places, shape.corners().size());
       assertTrue(places <= shape.width());

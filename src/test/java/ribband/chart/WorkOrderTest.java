@@ -75,7 +75,7 @@ class WorkOrderTest {
     }
     Chart<WorkOrder> chart = WorkOrder.chart(CAPTION, WorkOrder.joined(steps));
     assertEquals(400, chart.table().rows().size());
-    for (WorkOrder shape : List.of(chart.wide(), chart.narrow())) {
+    for (WorkOrder shape : chart.shapes()) {
       assertEquals(WorkOrder.MOST, shape.marks().size());
       for (WorkOrder.Mark mark : shape.marks()) {
         int end = mark.label().x() + Lettering.width(mark.label().text());

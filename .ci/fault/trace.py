@@ -3,7 +3,7 @@
 Usage: trace.py calls TRACE FOLDER CALL,CALL... TURN
                                                   each of these calls that changed something in FOLDER: its
                                                   name, its path there or *, its number, by tabs; with a
-                                                  turn, a number, the first, the last and two of those alike
+                                                  turn, a number, the first, the last and another of those alike
        trace.py order TRACE SITE                  what of a publish was not done in the order promised
        trace.py steps TRACE SITE OLD SCRATCH      dead links after any step on the way from OLD to SITE
        trace.py writes TRACE FROM JOURNAL [OWN]   calls that could change the journal, its OWN folders apart
@@ -85,18 +85,21 @@ def plan(trace, folder, names):
         else:
             number = seen[call.thread, call.name, path]
             planned.append(f"{call.name}\t{os.path.relpath(path, folder)}\t{number}")
-        kinds[planned[-1]] = (call.name, os.path.dirname(path), os.path.dirname(call.paths[-1]))
+        # What waits in one folder is alike where it goes to one folder; a folder that is flushed is like no other.
+        kind = os.path.dirname(path) if "/staging/" in path else path
+        kinds[planned[-1]] = (call.name, kind, os.path.dirname(call.paths[-1]))
     return list(dict.fromkeys(planned)), kinds
 
 
 def by_turns(planned, kinds, turn):
-    """The first and the last of the calls that are of a kind, and two of those between: as turns go on, each."""
+    """The first and the last of the calls that are of a kind, and one of those between: as turns go on, each."""
     taken = set()
     for kind in set(kinds.values()):
         alike = [call for call in planned if kinds[call] == kind]
         between = alike[1:-1]
         taken.update(alike[:1] + alike[-1:])
-        taken.update(between[(2 * turn + more) % len(between)] for more in (0, 1) if between)
+        if between:
+            taken.add(between[turn % len(between)])
     return [call for call in planned if call in taken]
 
 

@@ -144,6 +144,7 @@ class ProjectSchemaTest {
   /** What no case of the journal has, of the kinds that a schema passes over. */
   private static final List<String> OWN =
       List.of(
+          "started: 2024-02-30\n",
           "site: {about: other.md}\n",
           "site: {about: ../other.md}\n",
           "phases: [{id: planking, hours: 010}]\n",

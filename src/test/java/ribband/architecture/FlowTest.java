@@ -12,16 +12,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** Data flows one way, and each library has one user. */
 class FlowTest {
-  /** Each package may use only those before it. The table stands in DEVELOPERS.md. */
+  /** Each package may use only those before it. The table stands in docs/architecture.md. */
   private static final List<String> FLOW =
       List.of(
           "problem",
@@ -67,16 +65,18 @@ class FlowTest {
   }
 
   @Test
-  void theTableForContributorsIsTheFlow() throws IOException {
-    String table = Files.readString(Path.of("DEVELOPERS.md"), StandardCharsets.UTF_8);
-    Matcher rows = Pattern.compile("(?m)^\\| `([a-z]+)` \\| ").matcher(table);
-    List<String> listed = new ArrayList<>();
-    while (rows.find()) {
-      if (FLOW.contains(rows.group(1))) {
-        listed.add(rows.group(1));
-      }
-    }
-    assertEquals(FLOW, listed);
+  void theTableOfTheArchitectureIsTheFlow() throws IOException {
+    assertEquals(FLOW, listed("docs/architecture.md", "(?m)^\\| `([a-z]+)` \\| "));
+  }
+
+  @Test
+  void theDrawingHasAStationForEachPackageInTheOrderOfTheFlow() throws IOException {
+    assertEquals(FLOW, listed("docs/architecture.svg", "<text class=\"package\"[^>]*>([a-z]+)<"));
+  }
+
+  private static List<String> listed(String document, String pattern) throws IOException {
+    String text = Files.readString(Path.of(document), StandardCharsets.UTF_8);
+    return Pattern.compile(pattern).matcher(text).results().map(found -> found.group(1)).toList();
   }
 
   @Test

@@ -85,13 +85,29 @@ final class Yard {
     for (String part : example.content().split("(?m)^(?=\\$ )")) {
       int end = part.indexOf('\n');
       String line = part.substring(PROMPT.length(), end);
-      InMemory.Run run = ribband(example, line);
       String shown = part.substring(end + 1);
+      if (line.startsWith("grep ")) {
+        told.append(PROMPT).append(line).append('\n').append(search(line));
+        continue;
+      }
+      InMemory.Run run = ribband(example, line);
       boolean hasError = shown.lines().anyMatch(said -> said.contains(": error: "));
       assertEquals(hasError ? 1 : 0, run.code(), example + ": " + line + "\n" + run.out());
       told.append(PROMPT).append(line).append('\n').append(asShown(shown, run.out()));
     }
     return told.toString();
+  }
+
+  /** What is found in files; nothing is an answer too. */
+  private String search(String line) throws IOException, InterruptedException {
+    Process shell =
+        new ProcessBuilder("sh", "-c", line)
+            .directory(folder.toFile())
+            .redirectErrorStream(true)
+            .start();
+    String found = new String(shell.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertTrue(shell.waitFor() < 2, line + ": " + found);
+    return found;
   }
 
   /** Three dots stand for the rest; how long it took is another time another time. */

@@ -1,16 +1,21 @@
 #!/bin/sh
 # Makes the class-data archive from which the start script's Java takes its classes ready-made.
-# Usage: class-data.sh JAVA_HOME APP. Only a shortcut: without it, or under another Java, or in
+# Usage: class-data.sh JAVA_HOME APP. Only a shortcut: without it, under another Java, or with the jar in
 # another place, the start script works as well and a little slower; so a failure is no failure.
-java=$1/bin/java
+export JAVA_HOME="$1"
 app=$2
 work=$(mktemp -d) || exit 0
 trap 'rm -rf "$work"' EXIT
-flags="-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Djava.awt.headless=true -Xlog:disable"
 
+# start OPTIONS [ARGUMENT...]: as the start script starts it, with more said to Java
+start() {
+  options=$1
+  shift
+  JDK_JAVA_OPTIONS=$options "$app/bin/ribband" "$@" >/dev/null 2>&1
+}
 note() {
-  "$java" $flags -XX:DumpLoadedClassList="$work/classes-$1" -jar "$app/lib/ribband.jar" \
-    $2 >/dev/null 2>&1
+  # The arguments are words without quotes.
+  start "-XX:DumpLoadedClassList=classes-$1" $2
 }
 
 (
@@ -33,7 +38,6 @@ note() {
   note 13 "bring past.csv boat --write"
   note 14 "recap boat --card"
   cat classes-* | sort -u >classes
-  "$java" $flags -Xshare:dump -XX:SharedClassListFile=classes \
-    -XX:SharedArchiveFile="$app/lib/ribband.jsa" -jar "$app/lib/ribband.jar" >/dev/null 2>&1
+  start "-Xshare:dump -XX:SharedClassListFile=classes"
 )
 exit 0

@@ -41,6 +41,14 @@ final class Ribband {
     return code;
   }
 
+  /** Every command with its options, for what is written about them. */
+  static CommandSpec model() {
+    Surroundings around = Surroundings.ofThisMachine();
+    return new Ribband(around)
+        .commandLine(new Failures(around, version()), List.of())
+        .getCommandSpec();
+  }
+
   private CommandLine commandLine(Failures failures, List<String> arguments) {
     CommandLine all = new CommandLine(new Root());
     commands(arguments.isEmpty() ? "" : arguments.get(0))

@@ -3,6 +3,7 @@ package ribband.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -16,8 +17,8 @@ final class Version {
   static final String NUMBER = read();
 
   /**
-   * Tells this program from every other build of it; empty where it does not run from a jar, as
-   * then a class may change under it.
+   * Tells this program from every other build of it; empty where it runs neither from a jar nor
+   * from a Java it was linked into, as then a class may change under it.
    */
   static final String BUILD = build();
 
@@ -31,14 +32,21 @@ final class Version {
   private static String build() {
     CodeSource source = Version.class.getProtectionDomain().getCodeSource();
     try {
-      Path jar = Path.of(source.getLocation().toURI());
-      return Files.isRegularFile(jar)
-          ? NUMBER + " " + Files.size(jar) + " " + Files.getLastModifiedTime(jar)
+      Path held = holder(source.getLocation().toURI());
+      return Files.isRegularFile(held)
+          ? NUMBER + " " + Files.size(held) + " " + Files.getLastModifiedTime(held)
           : "";
     } catch (IOException | URISyntaxException | RuntimeException e) {
       // Without it nothing is remembered, and nothing is lost.
       return "";
     }
+  }
+
+  /** The file that holds the classes: the jar, or the modules of the Java they are part of. */
+  private static Path holder(URI classes) {
+    return classes.getScheme().equals("jrt")
+        ? Path.of(System.getProperty("java.home"), "lib", "modules")
+        : Path.of(classes);
   }
 
   private static String read() {

@@ -58,8 +58,7 @@ final class Sheets {
     sheets.add(rows("Months: fourteen phases", "st60", 14, months(14, 60, 5), HOURS));
     sheets.add(rows("Months: one phase", "stone", 1, months(1, 20, 6), HOURS));
     sheets.add(rows("Months: one month", "st1", 5, months(5, 1, 4), HOURS));
-    sheets.add(
-        rows("Months: one month of nothing", "st0", 2, List.of(month(0, 0L, 0L)), HOURS));
+    sheets.add(rows("Months: one month of nothing", "st0", 2, List.of(month(0, 0L, 0L)), HOURS));
     sheets.add(
         rows(
             "Months: a gap of months",

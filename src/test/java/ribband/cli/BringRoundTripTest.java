@@ -78,8 +78,8 @@ class BringRoundTripTest {
   @Test
   void theSampleJournalComesBackButForWhatItCarries() throws IOException {
     Run sample =
-        new InMemory(Path.of("").toAbsolutePath())
-            .run("tally", "sample-journal", "--by", "entry", "--format", "csv");
+        new InMemory(Path.of("sample-journal").toAbsolutePath())
+            .run("tally", "--by", "entry", "--format", "csv");
     assertEquals(0, sample.code(), sample.err());
     assertEquals(figures(sample.out()), figures(broughtBack(sample.out(), "USD")));
   }

@@ -10,7 +10,8 @@ import ribband.measure.Saying;
 /** What entries go by in lists, where their day stands beside them. */
 final class EntryNames {
   private static final int FEW_WORDS = 60;
-  private static final String ENDS = ".!?…";
+  private static final String ENDS = ".!?…。";
+  private static final String CUT = "…";
 
   private final Map<String, String> byFile = new HashMap<>();
 
@@ -41,23 +42,40 @@ final class EntryNames {
     return byFile.getOrDefault(entry.file(), entry.title());
   }
 
-  /** The first sentence; as many whole words as go into a line where that is longer. */
-  static String firstWords(String opening) {
+  /** What its text goes on with after its name, where that is its first words. */
+  static String afterName(Leaf leaf) {
+    String opening = leaf.opening();
+    if (isTitled(leaf.entry())) {
+      return opening;
+    }
+    String rest = opening.substring(end(opening)).strip();
+    return of(leaf).endsWith(CUT) && !rest.isEmpty() ? CUT + rest : rest;
+  }
+
+  private static String firstWords(String opening) {
+    String first = opening.substring(0, end(opening));
+    return endsSentence(first, first.length() - 1) ? first : first.replaceFirst("[,;:]$", "") + CUT;
+  }
+
+  /**
+   * The end of the first sentence; of as many whole words as go into a line where that is longer.
+   */
+  private static int end(String opening) {
     int end = 0;
     while (end < opening.length() && !endsSentence(opening, end)) {
       end++;
     }
-    String first = opening.substring(0, Math.min(end + 1, opening.length()));
-    if (first.length() <= FEW_WORDS) {
-      return first;
+    if (end <= FEW_WORDS) {
+      return Math.min(end + 1, opening.length());
     }
-    int space = first.lastIndexOf(' ', FEW_WORDS);
-    int cut = space > 0 ? space : first.offsetByCodePoints(0, first.codePointCount(0, FEW_WORDS));
-    return first.substring(0, cut).replaceFirst("[,;:]$", "") + "…";
+    int space = opening.lastIndexOf(' ', FEW_WORDS);
+    return space > 0
+        ? space
+        : FEW_WORDS - (Character.isLowSurrogate(opening.charAt(FEW_WORDS)) ? 1 : 0);
   }
 
   private static boolean endsSentence(String text, int at) {
-    boolean last = at + 1 == text.length() || text.charAt(at + 1) == ' ';
+    boolean last = at + 1 == text.length() || text.charAt(at + 1) == ' ' || text.charAt(at) == '。';
     return last && ENDS.indexOf(text.charAt(at)) >= 0;
   }
 }

@@ -8,7 +8,8 @@ import ribband.measure.Saying;
 /**
  * How far she is.
  *
- * @param nights with hours since the journal began
+ * @param times nights with hours; sessions where some were before the journal
+ * @param timesUnit what these are
  * @param money to date; empty for none or hidden
  * @param hull none or one
  * @param ahead how much is left and when it may be done; empty where nobody can tell
@@ -17,8 +18,8 @@ import ribband.measure.Saying;
 record HowFar(
     String hours,
     String unit,
-    String nights,
-    String nightsUnit,
+    String times,
+    String timesUnit,
     String money,
     List<Hull> hull,
     String ahead,
@@ -26,12 +27,14 @@ record HowFar(
 
   static HowFar of(Book book) {
     Ledger ledger = book.ledger();
-    int nights = ledger.nights().size();
+    boolean carried = !ledger.carried().totalHours().isZero();
+    int times = carried ? ledger.whole().sessions() : ledger.nights().size();
+    String one = carried ? "session" : "night";
     return new HowFar(
         Saying.hoursInColumn(ledger.whole().totalHours()),
         Saying.hourOrHours(ledger.whole().totalHours()),
-        Saying.count(nights),
-        nights == 1 ? "night" : "nights",
+        Saying.count(times),
+        times == 1 ? one : one + "s",
         book.showsMoney() ? book.words().money(ledger.whole().totalCost()) : "",
         Hull.of(book),
         book.ahead().flatMap(a -> ForecastWords.inShort(a.forecast())).orElse(""),

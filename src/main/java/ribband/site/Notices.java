@@ -64,9 +64,7 @@ final class Notices {
         phases(book, entry),
         entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
         entry.totalCost().isZero() ? "" : book.words().money(entry.totalCost()),
-        leaf.opening().startsWith(name)
-            ? leaf.opening().substring(name.length()).strip()
-            : leaf.opening(),
+        EntryNames.afterName(leaf),
         new Prints(page).cover(leaf, firstOnPage));
   }
 

@@ -28,6 +28,20 @@ class SayingTest {
 
   @ParameterizedTest
   @CsvSource({
+    "0, 0:00",
+    "29, 0:00",
+    "30, 0:01",
+    "300, 0:05",
+    "9900, 2:45",
+    "10800, 3:00",
+    "3600000, '1,000:00'"
+  })
+  void hoursInAColumnHaveTwoPlacesOfMinutes(long seconds, String said) {
+    assertEquals(said, Saying.hoursInColumn(new Hours(seconds)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
     "0, 0, 0 hours",
     "1, 0:01, 1 minute",
     "15, ¼, ¼ hour",

@@ -98,12 +98,12 @@ class AheadPageTest {
                 + " past, and no promise.",
             "Too cold in the shop for epoxy: April 2026.",
             "Left out, as no hours are planned for them: Rigging."),
-        page.select("section[aria-labelledby=afloat] > p").eachText());
+        page.select("section[aria-labelledby=afloat] .halves p").eachText());
     assertEquals(
         List.of(
             "Planking 40 the pieces left, at their own rate",
             "Fairing 10 plan × (1 − complete), no rate yet"),
-        page.select("section[aria-labelledby=afloat] > .table tbody tr").eachText());
+        page.select("section[aria-labelledby=afloat] .halves .table tbody tr").eachText());
   }
 
   @Test
@@ -156,7 +156,7 @@ class AheadPageTest {
   void piecesWithWhatLimitsANight() throws IOException {
     Document page = published(withAGift(journal("true"))).page("ahead.html");
     assertEquals(
-        List.of("Strakes 4 of 8 4 50% 1 4 4 10 4"),
+        List.of("Strakes 4 of 8 4 50% 1 4 4 10:00 4:00"),
         page.select("section[aria-labelledby=pieces] tbody tr").eachText());
     assertEquals(
         List.of(
@@ -174,18 +174,18 @@ class AheadPageTest {
             "Planking: at this rate 80 hours in all, 40 over plan.",
             "All of it: at this rate 100 hours in all, 50 over plan.",
             "Not in the whole, as no hours are planned: Rigging."),
-        page.select("section[aria-labelledby=plan] > ul li").eachText());
+        page.select("section[aria-labelledby=plan] .kits li").eachText());
     assertEquals(
         List.of(
-            "Planking 40 40 50% pieces $1,400.00 $125.64",
-            "Fairing 10 0 0% assumed, by hours – –",
-            "All with planned hours 50 40 40% $1,400.00 $125.64"),
+            "Planking 40:00 40:00 50% pieces $1,400.00 $125.64",
+            "Fairing 10:00 0:00 0% assumed, by hours – –",
+            "All with planned hours 50:00 40:00 40% $1,400.00 $125.64"),
         page.select("section[aria-labelledby=plan] .table").get(0).select("tbody tr").eachText());
     assertEquals(
         List.of(
-            "Planking 20 40 −20 0.50 80 40 −40 –",
-            "Fairing 0 0 0 – – – – 1.00",
-            "All with planned hours 20 40 −20 0.50 100 60 −50 3.00"),
+            "Planking 20:00 40:00 −20:00 0.50 80:00 40:00 −40:00 –",
+            "Fairing 0:00 0:00 0:00 – – – – 1.00",
+            "All with planned hours 20:00 40:00 −20:00 0.50 100:00 60:00 −50:00 3.00"),
         page.select("section[aria-labelledby=plan] .table").get(1).select("tbody tr").eachText());
     assertEquals(8, page.select(".signs dt").size());
   }
@@ -205,8 +205,8 @@ class AheadPageTest {
     Document page = published(withAGift(journal("false"))).page("ahead.html");
     assertEquals(
         List.of(
-            "Planking 40 40 50% pieces",
-            "Fairing 10 0 0% assumed, by hours", "All with planned hours 50 40 40%"),
+            "Planking 40:00 40:00 50% pieces",
+            "Fairing 10:00 0:00 0% assumed, by hours", "All with planned hours 50:00 40:00 40%"),
         page.select("section[aria-labelledby=plan] .table").get(0).select("tbody tr").eachText());
     assertFalse(page.outerHtml().contains("$"));
     assertFalse(page.outerHtml().contains("1,400"));

@@ -145,10 +145,10 @@ class DiscretionTest {
 
     Document records = site.page("records.html");
     Element night = records.selectFirst(".records div:contains(Longest night)");
-    assertEquals("Longest night 9 hours on 2 January 2026", night.text());
+    assertEquals("Longest night 9:00 hours on 2 January 2026", night.text());
     assertTrue(night.select("a").isEmpty());
     Element row = records.selectFirst("table:has(caption:contains(The longest nights)) tbody tr");
-    assertEquals("2 January 2026 9", row.text());
+    assertEquals("2 January 2026 9:00", row.text());
     assertTrue(row.select("a").isEmpty());
     assertEquals(
         List.of("1 January 2026 1 January 2026 1 1", "2 January 2026 Not listed 9 10"),

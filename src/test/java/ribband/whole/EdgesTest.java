@@ -50,7 +50,8 @@ class EdgesTest {
         "2 hours in March 2026, over 1 night, the first month with work: Planking took its first 2,"
             + " and the whole boat stands at 2 hours.",
         said(site, "2026-03"));
-    assertEquals("14 March 2026", site.page("entries/2026-03-14.html").selectFirst("h1").text());
+    assertEquals(
+        "Saturday 14 March 2026", site.page("entries/2026-03-14.html").selectFirst("h1").text());
   }
 
   @Test
@@ -63,7 +64,10 @@ class EdgesTest {
                     "currency: EUR\nphases: [{id: a, hours: 10}]\n"
                         + "carried: {sessions: 3, hours: {a: 4:30}, cost: {a: 12.50}}\n"));
 
-    assertTrue(site.page("index.html").text().contains("So far 4½ hours 3 sessions, €12.50"));
+    assertTrue(
+        site.page("index.html")
+            .text()
+            .contains("hours 4:30 sessions 3 spent €12.50 of the plan 45%"));
     assertTrue(site.page("money.html").text().contains("Carried in from before this journal"));
   }
 
@@ -209,6 +213,6 @@ class EdgesTest {
 
     assertEquals(400, site.pages().stream().filter(p -> p.startsWith("entries/")).count());
     assertEquals(119, site.pages().stream().filter(p -> p.startsWith("months/")).count());
-    assertTrue(site.page("index.html").text().contains("So far 600 hours 400 sessions, ¥400,000"));
+    assertTrue(site.page("index.html").text().contains("hours 600:00 nights 400 spent ¥400,000"));
   }
 }

@@ -190,7 +190,7 @@ class FeedsTest {
         List.of("planking", "rig"),
         feeds.wire().getEntries().get(4).getCategories().stream().map(Category::getTerm).toList());
     Document some = Jsoup.parse(feeds.titled("Some").html());
-    assertEquals(List.of("Unsorted: 1"), some.select("li").eachText());
+    assertEquals(List.of("Unsorted: 1:00"), some.select("li").eachText());
   }
 
   @Test

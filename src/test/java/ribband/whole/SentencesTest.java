@@ -92,12 +92,11 @@ class SentencesTest {
         said("2026-01"));
     Published site = new Published(folder.resolve("site"));
     assertEquals(
-        "2 hours 1 night",
-        site.page("index.html").selectFirst(".month .big").text()
-            + " "
-            + site.page("index.html").selectFirst(".month .under").text().split(",")[0]);
+        "2:00 hours 1 night the first month with work",
+        site.page("index.html").selectFirst(".month .figures").text());
     assertEquals(
-        "January 2026 1 2 2 2", site.page("index.html").select("#months ~ .table tbody tr").text());
+        "January 2026 1 2 2:00 2:00",
+        site.page("index.html").select("#months ~ .table tbody tr").text());
     assertEquals(
         "month,sessions,hours,cost,hours_to_date,cost_to_date,rank_by_hours\n"
             + "2026-01,2,2,0,2,0,1\n",

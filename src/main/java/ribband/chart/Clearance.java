@@ -19,6 +19,10 @@ final class Clearance {
     this.sheet = sheet;
   }
 
+  int width() {
+    return sheet.right();
+  }
+
   /** Whether lettering may stand there. */
   boolean isFree(Box box) {
     boolean inside =

@@ -31,8 +31,6 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
 
   private static final List<Notes.Side> RIGHT =
       List.of(Notes.Side.ABOVE_RIGHT, Notes.Side.ABOVE_LEFT);
-  private static final List<Notes.Side> LEFT =
-      List.of(Notes.Side.ABOVE_LEFT, Notes.Side.ABOVE_RIGHT);
 
   /** Over the plot; on a phone the dates stand there. */
   private static int head(Size size) {
@@ -51,7 +49,7 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
   private static int margin(Size size) {
     return switch (size) {
       case WIDE -> 210;
-      case MIDDLE -> 120;
+      case MIDDLE -> 190;
       case NARROW -> 10;
     };
   }
@@ -91,7 +89,7 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
         startY,
         now,
         ends,
-        Notes.told(bands(across, scale, new Notes(clearance, RIGHT))),
+        bands(across, scale, new Notes(clearance, RIGHT)),
         spells);
   }
 
@@ -123,7 +121,9 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
     boolean fitsRight =
         ends.stream().allMatch(end -> end.x() + Lettering.width(end.text()) <= width);
     if (!fitsRight) {
-      return new Notes(clearance, LEFT).lay(ends);
+      return ends.stream()
+          .flatMap(end -> new Notes(clearance, leftIfItFits(end)).lay(List.of(end)).stream())
+          .toList();
     }
     // The last stands lowest, so that no leader runs through a date.
     Collections.reverse(ends);
@@ -132,31 +132,40 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
     return laid;
   }
 
+  private static List<Notes.Side> leftIfItFits(Notes.Note end) {
+    return Lettering.width(end.text()) <= end.x()
+        ? List.of(Notes.Side.ABOVE_LEFT)
+        : List.of(Notes.Side.ABOVE_RIGHT, Notes.Side.ABOVE);
+  }
+
   /** Each band by how many draws lie in it, somewhere along the way to even odds. */
   private List<Callout> bands(Days across, Scale scale, Notes notes) {
     return Stream.of(
-            band("9 of 10 draws", OUTER, Fan.Day::p95, Fan.Day::p80, across, scale),
-            band("6 of 10", INNER, Fan.Day::p80, Fan.Day::p50, across, scale))
+            band("9 of 10 draws", OUTER, Fan.Day::p95, Fan.Day::p80, across, scale, notes),
+            band("6 of 10", INNER, Fan.Day::p80, Fan.Day::p50, across, scale, notes))
         .flatMap(Optional::stream)
-        .flatMap(note -> notes.lay(List.of(note)).stream())
         .toList();
   }
 
-  /** Where the upper half of the band is thick enough, of some hundredths of the way. */
-  private Optional<Notes.Note> band(
+  /** At the first of some hundredths of the way where its upper half is thick and room is over. */
+  private Optional<Callout> band(
       String name,
       List<Integer> hundredths,
       ToLongFunction<Fan.Day> upper,
       ToLongFunction<Fan.Day> lower,
       Days across,
-      Scale scale) {
+      Scale scale,
+      Notes notes) {
     int way = across.at(done.p50()) - across.start();
     for (int part : hundredths) {
       int x = across.start() + way * part / 100;
       int top = height(upper, x, across, scale);
       int bottom = height(lower, x, across, scale);
       if (bottom - top >= THICK) {
-        return Optional.of(new Notes.Note(x, (top + bottom) / 2, name));
+        Callout callout = notes.lay(List.of(new Notes.Note(x, (top + bottom) / 2, name))).get(0);
+        if (callout.isTold()) {
+          return Optional.of(callout);
+        }
       }
     }
     return Optional.empty();
@@ -226,7 +235,8 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
 
   private Label now(Frame frame, int startY) {
     String text = yardstick.figure(days.get(0).p95()) + " left";
-    return new Label(frame.left(), startY - 12, Label.Anchor.START, text);
+    int x = Math.max(0, Math.min(frame.left(), frame.width() - Lettering.largeWidth(text)));
+    return new Label(x, startY - 12, Label.Anchor.START, text);
   }
 
   /** Named in full where that fits, else only that it is too cold. */

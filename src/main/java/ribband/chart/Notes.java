@@ -1,6 +1,5 @@
 package ribband.chart;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,6 +11,7 @@ final class Notes {
   private static final int NEAREST = 16;
   private static final int STEP = 10;
   private static final int FARTHEST = 300;
+  private static final int OVERHANG = 2;
 
   /** From the ring on the line to where the leader begins. */
   private static final int RING = 4;
@@ -21,14 +21,25 @@ final class Notes {
     ABOVE_LEFT,
     ABOVE_RIGHT,
     BELOW_LEFT,
-    BELOW_RIGHT;
+    BELOW_RIGHT,
+    /** In the middle, or as far aside as the sheet asks. */
+    ABOVE;
 
     private boolean isAbove() {
-      return this == ABOVE_LEFT || this == ABOVE_RIGHT;
+      return this != BELOW_LEFT && this != BELOW_RIGHT;
     }
 
-    private Label.Anchor anchor() {
-      return this == ABOVE_RIGHT || this == BELOW_RIGHT ? Label.Anchor.START : Label.Anchor.END;
+    /** The text over or under a thing at x, on a sheet of some width. */
+    private Label label(int x, int base, int width, String text) {
+      return switch (this) {
+        case ABOVE_LEFT, BELOW_LEFT -> new Label(x + OVERHANG, base, Label.Anchor.END, text);
+        case ABOVE_RIGHT, BELOW_RIGHT -> new Label(x - OVERHANG, base, Label.Anchor.START, text);
+        case ABOVE -> {
+          int room = Lettering.width(text);
+          int start = Math.max(0, Math.min(x - room / 2, width - room));
+          yield new Label(start, base, Label.Anchor.START, text);
+        }
+      };
     }
   }
 
@@ -70,8 +81,7 @@ final class Notes {
 
   private Optional<Callout> place(Note note, Side side, int away) {
     int base = side.isAbove() ? note.y - away : note.y + away + Lettering.RISE;
-    int overhang = side.anchor() == Label.Anchor.START ? -2 : 2;
-    Label label = new Label(note.x + overhang, base, side.anchor(), note.text);
+    Label label = side.label(note.x, base, clearance.width(), note.text);
     int head = side.isAbove() ? base + Lettering.DROP : base - Lettering.RISE - 1;
     Box leader = leader(note, head);
     if (!clearance.isFree(label.box()) || !clearance.isClear(leader)) {
@@ -88,12 +98,5 @@ final class Notes {
     return head < note.y
         ? new Box(note.x, Math.min(head, note.y - clear), note.x, note.y - clear)
         : new Box(note.x, note.y + clear, note.x, Math.max(head, note.y + clear));
-  }
-
-  /** Those with a note that found no room are left with their rings. */
-  static List<Callout> told(List<Callout> callouts) {
-    List<Callout> told = new ArrayList<>(callouts);
-    told.removeIf(callout -> !callout.isTold());
-    return told;
   }
 }

@@ -332,7 +332,7 @@ class ShapesTest {
         chart.wide().bars().stream().map(bar -> bar.figures().text()).toList());
     assertEquals(Table.Row.of("Lofting", List.of("26:30", "24:00")), chart.table().rows().get(0));
     assertEquals(Table.Row.of("Fairing", List.of("3:00", "–")), chart.table().rows().get(5));
-    assertEquals(Table.Row.of("All", List.of("35:30", "32:00")), chart.table().foot().get(0));
+    assertEquals(Table.Row.of("All", List.of("33:30", "32:00")), chart.table().foot().get(0));
     for (PhaseBars shape : chart.shapes()) {
       PhaseBars.Bar over = shape.bars().get(0);
       assertTrue(over.plan().get(0) < over.x() + over.length());

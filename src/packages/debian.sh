@@ -16,6 +16,8 @@ mkdir -p "$tree/usr/bin" "$tree/usr/lib/ribband" "$tree/usr/share/doc/ribband" "
 cp -a "$image/bin" "$image/lib" "$image/java" "$tree/usr/lib/ribband/"
 ln -s ../lib/ribband/bin/ribband "$tree/usr/bin/ribband"
 cp -a "$image/share/." "$tree/usr/share/"
+# Shells read it, and nothing runs it.
+sed -i '1{/^#!/d}' "$tree/usr/share/bash-completion/completions/ribband"
 gzip -9n "$tree/usr/share/man/man1/ribband.1"
 doc=$tree/usr/share/doc/ribband
 cp "$here/debian/copyright" "$doc/"
@@ -27,17 +29,17 @@ cp "$here/debian/lintian-overrides" "$tree/usr/share/lintian/overrides/ribband"
   printf ' -- %s  %s\n' "$(cat "$here/debian/maintainer")" "$(date -u -R -d "$moment")"
 } | gzip -9n >"$doc/changelog.gz"
 
-# What the Java inside wants of the system is read from its files. Its own libraries are its own.
+# What the Java inside wants of the system is read from its files; its own libraries are its own.
+java=$tree/usr/lib/ribband/java
+binaries=$(find "$java/bin" "$java/lib" -type f \( -path '*/bin/*' -o -name '*.so' -o -name jexec -o -name jspawnhelper \) | sort)
+strip --strip-unneeded $binaries
 needs=$(
-  work=$(mktemp -d)
-  trap 'rm -rf "$work"' EXIT
-  cd "$work"
-  mkdir debian
-  printf 'Source: ribband\n\nPackage: ribband\nArchitecture: any\n' >debian/control
-  dpkg-shlibdeps -O --warnings=0 -l"$tree/usr/lib/ribband/java/lib" -l"$tree/usr/lib/ribband/java/lib/server" \
-    $(find "$tree/usr/lib/ribband/java" -type f \( -name '*.so' -o -perm -100 \) -exec sh -c 'head -c 4 "$1" | grep -q ELF && echo "-e$1"' - {} \;) |
-    sed 's/^shlibs:Depends=//'
+  mkdir -p "$tree/debian"
+  printf 'Source: ribband\n\nPackage: ribband\nArchitecture: any\n' >"$tree/debian/control"
+  cd "$tree"
+  dpkg-shlibdeps -O --warnings=0 -l"$java/lib" -l"$java/lib/server" $binaries | sed 's/^shlibs:Depends=//'
 )
+rm -r "$tree/debian"
 sed -e "s/@VERSION@/$version/" -e "s/@MAINTAINER@/$(cat "$here/debian/maintainer")/" \
   -e "s/@ARCHITECTURE@/$(dpkg --print-architecture)/" -e "s/@NEEDS@/$needs/" \
   -e "s/@SIZE@/$(du -sk --apparent-size "$tree/usr" | cut -f1)/" "$here/debian/control" >"$tree/DEBIAN/control"

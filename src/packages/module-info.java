@@ -16,6 +16,11 @@ open module ribband {
 
   exports ribband.cli;
 
+  // What libraries ask Java for while they run.
+  uses com.fasterxml.jackson.core.JsonFactory;
+  uses com.fasterxml.jackson.core.ObjectCodec;
+  uses com.fasterxml.jackson.databind.Module;
+  uses org.apache.commons.logging.LogFactory;
   uses org.slf4j.spi.SLF4JServiceProvider;
 
   // As the jar's META-INF/services has them, which a module passes over.

@@ -12,6 +12,8 @@ enum Elsewhere {
   BUILD(
       "(README|DEVELOPERS|docs/tests|docs/reliability).md",
       "(mvn|JAZZER_FUZZ=1 mvn|.ci/faults) .*"),
+  /** Wants root, or another system; `.ci/packages` does of these what can be done here. */
+  INSTALLING("docs/install.md", ".*"),
   /** Never ends by itself; the first week watches. */
   WATCH("README.md", "ribband watch .*"),
   /** Draws the picture that stands beside it, once. */

@@ -53,8 +53,10 @@ final class EntryNames {
   }
 
   private static String firstWords(String opening) {
-    String first = opening.substring(0, end(opening));
-    return endsSentence(first, first.length() - 1) ? first : first.replaceFirst("[,;:]$", "") + CUT;
+    int end = end(opening);
+    String first = opening.substring(0, end);
+    boolean isWhole = end == opening.length() || endsSentence(opening, end - 1);
+    return isWhole ? first : first.replaceFirst("[,;:]$", "") + CUT;
   }
 
   /**

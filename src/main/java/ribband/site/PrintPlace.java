@@ -55,8 +55,8 @@ enum PrintPlace {
     @Override
     String sizes(PictureFacts facts) {
       return Shape.of(facts) == Shape.TALL
-          ? above(40, 168) + "66vw"
-          : above(40, 255) + "calc(100vw - 2.1rem)";
+          ? above(40, 136) + "66vw"
+          : above(40, 204) + "calc(100vw - 2.1rem)";
     }
   };
 

@@ -151,13 +151,13 @@ class DiscretionTest {
     assertEquals("2 January 2026 9:00", row.text());
     assertTrue(row.select("a").isEmpty());
     assertEquals(
-        List.of("1 January 2026 1 January 2026 1 1", "2 January 2026 Not listed 9 10"),
+        List.of("1 January 2026 1 January 2026 1:00 1:00", "2 January 2026 Not listed 9:00 10:00"),
         site.page("phases/planking.html")
             .select("table:has(caption:contains(Entry by entry)) > tbody > tr")
             .eachText());
     assertEquals(List.of(), site.filesWith("Zebra"));
     assertEquals(
-        "2 January 2026", site.page("index.html").selectFirst(".asof").text().substring(6));
+        "All figures as of 2 January 2026", site.page("index.html").selectFirst(".asof").text());
   }
 
   @Test

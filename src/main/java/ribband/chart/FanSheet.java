@@ -4,13 +4,10 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
-import ribband.measure.Saying;
 
 /** Draws one fan for one width. */
 record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yardstick yardstick) {
@@ -21,6 +18,7 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
   private static final int SPACING = 10;
 
   private static final int FOOT = 44;
+  private static final int MOST_MARGIN = 230;
   private static final int STRIDE = 4;
 
   /** A band is named where it is that thick at least. */
@@ -46,12 +44,8 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
   }
 
   /** On the right there is room for the dates. */
-  private static int margin(Size size) {
-    return switch (size) {
-      case WIDE -> 210;
-      case MIDDLE -> 190;
-      case NARROW -> 10;
-    };
+  private int margin(Size size) {
+    return size == Size.NARROW ? 10 : Math.min(MOST_MARGIN, new FanEnds(done).widest() + 2);
   }
 
   Fan draw(Size size) {
@@ -67,11 +61,12 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
     Clearance clearance = new Clearance(new Box(0, 0, frame.width(), zero - 2));
     Fan.Band outer = band(Fan.Day::p95, Fan.Day::p5, across, scale);
     Fan.Band inner = band(Fan.Day::p80, Fan.Day::p20, across, scale);
+    rules.forEach(rule -> clearance.shade(rule.lettering().box()));
     shade(outer, zero, clearance);
     int startY = scale.at(first.p95());
     Label now = now(frame, startY);
     clearance.take(now.largeBox());
-    List<Callout> ends = ends(across, zero, frame.width(), clearance);
+    List<Callout> ends = new FanEnds(done).lay(across, zero, clearance);
     List<SpanLine> spells = SpanLine.lay(spells(frame), across, zero + FOOT, frame.width());
     return new Fan(
         frame.width(),
@@ -104,38 +99,6 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
         clearance.shade(new Box(x, y, Math.min(to.x(), x + STRIDE), zero));
       }
     }
-  }
-
-  /** One for each date: percentiles that end on the same day stand in one. */
-  private List<Callout> ends(Days across, int zero, int width, Clearance clearance) {
-    Map<LocalDate, List<String>> names = new LinkedHashMap<>();
-    names.computeIfAbsent(done.p50(), none -> new ArrayList<>()).add("even odds");
-    names.computeIfAbsent(done.p80(), none -> new ArrayList<>()).add("4 in 5");
-    names.computeIfAbsent(done.p95(), none -> new ArrayList<>()).add("19 in 20");
-    List<Notes.Note> ends = new ArrayList<>();
-    names.forEach(
-        (date, odds) ->
-            ends.add(
-                new Notes.Note(
-                    across.at(date), zero, Saying.list(odds) + ": " + Saying.day(date))));
-    boolean fitsRight =
-        ends.stream().allMatch(end -> end.x() + Lettering.width(end.text()) <= width);
-    if (!fitsRight) {
-      return ends.stream()
-          .flatMap(end -> new Notes(clearance, leftIfItFits(end)).lay(List.of(end)).stream())
-          .toList();
-    }
-    // The last stands lowest, so that no leader runs through a date.
-    Collections.reverse(ends);
-    List<Callout> laid = new ArrayList<>(new Notes(clearance, RIGHT).lay(ends));
-    Collections.reverse(laid);
-    return laid;
-  }
-
-  private static List<Notes.Side> leftIfItFits(Notes.Note end) {
-    return Lettering.width(end.text()) <= end.x()
-        ? List.of(Notes.Side.ABOVE_LEFT)
-        : List.of(Notes.Side.ABOVE_RIGHT, Notes.Side.ABOVE);
   }
 
   /** Each band by how many draws lie in it, somewhere along the way to even odds. */

@@ -9,6 +9,8 @@ import java.util.List;
  * @param label what it stands for; empty where there is no room for it
  */
 public record Rule(int at, String label) {
+  private static final int OVER = 4;
+
   static List<Rule> at(Ticks ticks, Scale scale, Yardstick yardstick) {
     return ticks.values().stream()
         .map(value -> new Rule(scale.at(value), label(value, ticks, yardstick)))
@@ -19,6 +21,11 @@ public record Rule(int at, String label) {
   private static String label(long value, Ticks ticks, Yardstick yardstick) {
     boolean isFurthest = value == (ticks.to() > 0 ? ticks.to() : ticks.from());
     return (isFurthest ? yardstick.furthest() : yardstick.tick()).apply(value);
+  }
+
+  /** Its lettering, on it at the left edge. */
+  Label lettering() {
+    return new Label(0, at - OVER, Label.Anchor.START, label);
   }
 
   /** Upright ones; labels that would run into each other are left out, never that of zero. */

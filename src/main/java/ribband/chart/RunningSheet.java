@@ -116,9 +116,7 @@ record RunningSheet(
     FairCurve curve = curve(days, scale);
     Clearance clearance = new Clearance(new Box(0, 0, frame.width(), bottom - 2));
     clearance.take(curve);
-    rules.forEach(
-        rule ->
-            clearance.take(new Label(0, rule.at() - 4, Label.Anchor.START, rule.label()).box()));
+    rules.forEach(rule -> clearance.shade(rule.lettering().box()));
     Label end = end(size, curve, days, scale, frame);
     clearance.take(end.largeBox());
     List<Integer> level = plan.stream().map(p -> scale.at(p.amount())).toList();

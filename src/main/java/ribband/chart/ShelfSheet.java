@@ -62,6 +62,7 @@ record ShelfSheet(
     int endY = scale.at(now());
     List<Corner> corners = corners(across, scale);
     Clearance clearance = new Clearance(new Box(0, 0, frame.width(), foot - 2));
+    rules.forEach(rule -> clearance.shade(rule.lettering().box()));
     takeLevel(clearance, frame.left(), scale.at(before), corners, endX);
     Label now = end(endX, endY, foot, size, frame, clearance);
     clearance.take(now.largeBox());

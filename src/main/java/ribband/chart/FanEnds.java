@@ -9,14 +9,17 @@ import java.util.Map;
 import ribband.measure.Saying;
 
 /** Sets the dates of a fan's ends over the zero line, in an order that keeps leaders clear. */
-record FanEnds(Fan.Done done) {
+record FanEnds(Fan.Done done, Size size) {
   /** The dates with their odds, in order; the better odds stand for all that end on a day. */
   private Map<LocalDate, String> named() {
     Map<LocalDate, String> odds = new LinkedHashMap<>();
     odds.put(done.p50(), "even odds");
     odds.put(done.p80(), "4 in 5");
     odds.put(done.p95(), "19 in 20");
-    odds.replaceAll((date, said) -> said + ": " + Saying.day(date));
+    // On a phone the year stands under the months alone.
+    odds.replaceAll(
+        (date, said) ->
+            said + ": " + (size == Size.NARROW ? Saying.shortDay(date) : Saying.day(date)));
     return odds;
   }
 

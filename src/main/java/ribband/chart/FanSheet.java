@@ -45,7 +45,7 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
 
   /** On the right there is room for the dates. */
   private int margin(Size size) {
-    return size == Size.NARROW ? 10 : Math.min(MOST_MARGIN, new FanEnds(done).widest() + 2);
+    return size == Size.NARROW ? 10 : Math.min(MOST_MARGIN, new FanEnds(done, size).widest() + 2);
   }
 
   Fan draw(Size size) {
@@ -66,7 +66,7 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
     int startY = scale.at(first.p95());
     Label now = now(frame, startY);
     clearance.take(now.largeBox());
-    List<Callout> ends = new FanEnds(done).lay(across, zero, clearance);
+    List<Callout> ends = new FanEnds(done, size).lay(across, zero, clearance);
     List<SpanLine> spells = SpanLine.lay(spells(frame), across, zero + FOOT, frame.width());
     return new Fan(
         frame.width(),

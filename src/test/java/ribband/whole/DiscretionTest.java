@@ -101,6 +101,7 @@ class DiscretionTest {
             coats: [{what: zebracoat}]
             todo: [{id: zebrajob, what: Zebrawork}]
             lesson: Zebralesson
+            mark: Zebramark
             photos: [{file: zebraphoto.png, caption: Zebracaption, alt: Zebraalt}]
             ---
             Zebratext. ![zebrainline](zebrainline.png)

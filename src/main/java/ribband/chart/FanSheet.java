@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 
@@ -202,19 +204,21 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
     return new Label(x, startY - 12, Label.Anchor.START, text);
   }
 
-  /** Named in full where that fits, else only that it is too cold. */
+  /** Named in full where that fits, and what comes again only once. */
   private List<Span> spells(Frame frame) {
-    return FanSpell.of(cold).stream()
-        .map(
-            spell -> {
-              String full = "too cold for " + spell.what();
-              boolean fits = Lettering.width(full) <= frame.width();
-              return new Span(
-                  fits ? full : "too cold to glue or to coat",
-                  spell.first().atDay(1),
-                  spell.last().atEndOfMonth(),
-                  List.of());
-            })
-        .toList();
+    Set<String> named = new HashSet<>();
+    List<Span> spans = new ArrayList<>();
+    for (FanSpell spell : FanSpell.of(cold)) {
+      String full = "too cold for " + spell.what();
+      boolean fits = Lettering.width(full) <= frame.width();
+      String name = fits ? full : "too cold to glue or to coat";
+      spans.add(
+          new Span(
+              named.add(name) ? name : "",
+              spell.first().atDay(1),
+              spell.last().atEndOfMonth(),
+              List.of()));
+    }
+    return spans;
   }
 }

@@ -182,7 +182,8 @@ record RunningSheet(
     int x = days.at(total.last());
     int y = scale.at(total.total());
     if (size != Size.NARROW) {
-      return new Label(x + 10, Math.min(y + 6, scale.at(0) - 4), Label.Anchor.START, text);
+      boolean isOnZero = Math.abs(scale.at(0) - y) < 10;
+      return new Label(x + 10, isOnZero ? y - 4 : y + 6, Label.Anchor.START, text);
     }
     int width = Lettering.largeWidth(text);
     int right = Math.min(Math.max(x + 6, width), frame.width());

@@ -6,6 +6,7 @@ import java.util.List;
 /**
  * Something that lasted, under a chart over dates.
  *
+ * @param name may be empty
  * @param from its first day
  * @param to its last day, not before the first
  * @param nights days of it that are ticked like stations; may be none

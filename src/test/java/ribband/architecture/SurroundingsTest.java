@@ -150,9 +150,10 @@ class SurroundingsTest {
     assertEquals(
         Set.of("ribband.desk", "ribband.memory", "ribband.photo", "ribband.press", "ribband.cli"),
         writers);
-    // A report of a defect, and the streams that the terminal hands in.
+    // A report of a defect, the streams that the terminal hands in, and the manual when a package
+    // is made.
     assertEquals(
-        Set.of("ribband.cli.Failures", "ribband.cli.Surroundings"),
+        Set.of("ribband.cli.Failures", "ribband.cli.HelpFiles", "ribband.cli.Surroundings"),
         users(use -> writes(use) && use.user().startsWith("ribband.cli.")));
   }
 

@@ -1,5 +1,6 @@
 #!/bin/sh
-# Packs the image: a tar.gz, and on Debian and Ubuntu a package. Same program, same Java, same day: same bytes.
+# Packs the image: a tar.gz, and on Debian and Ubuntu a package. Times, owners and order do not depend on who packs
+# and when; only the archive of classes, which Java makes, is another each time.
 # Usage: pack.sh IMAGE VERSION MOMENT; what it makes lies beside the image.
 set -eu
 image=$1

@@ -80,6 +80,8 @@ export async function focus(tab) {
 export function pictures(tab) {
   return tab.evaluate(async () => {
     const wrong = [];
+    // A picture that the page shows twice is fetched once: the small print is then the large one again, without waste.
+    const fetched = new Set();
     for (const img of document.images) {
       if (img.getClientRects().length === 0) continue;
       img.scrollIntoView();
@@ -99,7 +101,10 @@ export function pictures(tab) {
       // narrower than the place that `sizes` tells of, so waste begins at four times the dots.
       if (at < 0) wrong.push(`picks no candidate: ${told}`);
       else if (widths[at].width < 0.7 * needed && at < widths.length - 1) wrong.push(`is too coarse: ${told}`);
-      else if (at > 0 && widths[at].width >= 2 * needed && widths[at - 1].width >= needed) wrong.push(`is needlessly large: ${told}`);
+      else if (at > 0 && widths[at].width >= 2 * needed && widths[at - 1].width >= needed) {
+        if (!fetched.has(img.currentSrc)) wrong.push(`is needlessly large: ${told}`);
+      }
+      fetched.add(img.currentSrc);
     }
     return wrong;
   });

@@ -33,6 +33,11 @@ public final class Saying {
         : Fractions.grouped(BigInteger.valueOf(whole)) + quarter;
   }
 
+  /** Whether {@link #hours} says them without a colon. */
+  public static boolean isInQuarters(Hours hours) {
+    return (hours.seconds() + 30) / 60 % 15 == 0;
+  }
+
   /** {@code 26½ hours}, {@code 1 hour}, {@code 26:40 hours}; below an hour {@code 40 minutes}. */
   public static String hoursInWords(Hours hours) {
     long minutes = (hours.seconds() + 30) / 60;

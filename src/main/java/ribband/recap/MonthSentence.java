@@ -4,6 +4,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import ribband.journal.Phase;
 import ribband.ledger.Ledger;
 import ribband.ledger.Row;
@@ -26,17 +27,21 @@ public final class MonthSentence {
 
   /** Hours, rank, money, where they went and where that leaves her. */
   public String of(Row<YearMonth> month) {
-    String went = whereItWent(month);
-    return worked(month) + (went.isEmpty() ? "; " : ": " + went + ", and ") + standing(month) + ".";
+    Figures figures = Figures.of(month);
+    String went = whereItWent(month, figures);
+    return worked(month, figures)
+        + (went.isEmpty() ? "; " : ": " + went + ", and ")
+        + standing(month, figures)
+        + ".";
   }
 
-  private String worked(Row<YearMonth> month) {
+  private String worked(Row<YearMonth> month, Figures figures) {
     String name = Saying.month(month.period());
     String money = words.moved(month.cost()).map(moved -> ", and " + moved).orElse("");
     if (month.hours().isZero()) {
       return "No work on the boat in " + name + money;
     }
-    return Saying.hoursInWords(month.hours())
+    return figures.inWords(month.hours())
         + " in "
         + name
         + ", over "
@@ -62,7 +67,7 @@ public final class MonthSentence {
     return months.stream().map(m -> sameYear ? Saying.monthName(m) : Saying.month(m)).toList();
   }
 
-  private String whereItWent(Row<YearMonth> month) {
+  private String whereItWent(Row<YearMonth> month, Figures figures) {
     // Sorting is stable: of equal hours the phase that stands first in the project.
     List<String> most =
         ledger.phaseIds().stream()
@@ -73,19 +78,19 @@ public final class MonthSentence {
     for (String id : most) {
       Hours hours = month.sums().hoursOf(id);
       Hours stands = month.toDate().hoursOf(id);
-      String worked = Saying.hours(hours);
+      String worked = figures.of(hours);
       phases.add(
           stands.equals(hours)
               ? title(id) + " took its first " + worked
-              : title(id) + " took " + worked + " and now stands at " + Saying.hours(stands));
+              : title(id) + " took " + worked + " and now stands at " + figures.of(stands));
     }
     return String.join("; ", phases);
   }
 
-  private String standing(Row<YearMonth> month) {
+  private String standing(Row<YearMonth> month, Figures figures) {
     Money cost = month.costToDate();
     String money = words.shown() && !cost.isZero() ? " and " + words.money(cost) : "";
-    return "the whole boat stands at " + Saying.hoursInWords(month.hoursToDate()) + money;
+    return "the whole boat stands at " + figures.inWords(month.hoursToDate()) + money;
   }
 
   private String title(String id) {
@@ -95,5 +100,38 @@ public final class MonthSentence {
         .findFirst()
         .map(Phase::title)
         .orElse(id);
+  }
+
+  /**
+   * How a sentence writes hours: all in quarters where that says each of them, else all to the
+   * minute.
+   */
+  private enum Figures {
+    QUARTERS,
+    MINUTES;
+
+    static Figures of(Row<YearMonth> month) {
+      return Stream.of(
+                  Stream.of(month.hours(), month.hoursToDate()),
+                  month.sums().hours().entrySet().stream()
+                      .filter(phase -> !phase.getValue().isZero())
+                      .flatMap(
+                          phase ->
+                              Stream.of(phase.getValue(), month.toDate().hoursOf(phase.getKey()))))
+              .flatMap(hours -> hours)
+              .allMatch(Saying::isInQuarters)
+          ? QUARTERS
+          : MINUTES;
+    }
+
+    String of(Hours hours) {
+      return this == QUARTERS ? Saying.hours(hours) : Saying.hoursInColumn(hours);
+    }
+
+    String inWords(Hours hours) {
+      return hours.seconds() < 3600
+          ? Saying.hoursInWords(hours)
+          : of(hours) + " " + Saying.hourOrHours(hours);
+    }
   }
 }

@@ -176,7 +176,7 @@ class FeedsWrittenTest {
                 "2026-01-10T12:00:00Z",
                 """
                 <p><strong>3¾ hours · $12.50</strong></p>
-                <ul><li><a href="https://example.org/teal/phases/planking.html">Planks on</a>: 2¾ · \
+                <ul><li><a href="https://example.org/teal/phases/planking.html">Planks on</a>: 2:45 · \
                 $12.50</li><li><a href="https://example.org/teal/phases/rigging.html">Rigging</a>: \
                 1</li></ul>
                 <h2>So</h2>
@@ -229,7 +229,7 @@ class FeedsWrittenTest {
                 "entries/2026-01-10.html",
                 "10 January 2026",
                 "2026-01-10T12:00:00Z",
-                "<p><strong>1 hour</strong></p>\n" + phase + "1</li></ul>\n",
+                "<p><strong>1 hour</strong></p>\n" + phase + "1:00</li></ul>\n",
                 "Planking")),
         feeds().items());
     assertEquals(List.of("", "", "", ""), images(feeds()));
@@ -269,7 +269,7 @@ class FeedsWrittenTest {
                 "<p><strong>1 hour</strong></p>\n"
                     + "<ul><li><a href=\""
                     + TEAL
-                    + "phases/planking.html\">Planking</a>: 1</li></ul>\n",
+                    + "phases/planking.html\">Planking</a>: 1:00</li></ul>\n",
                 "Planking")),
         feeds().items());
   }

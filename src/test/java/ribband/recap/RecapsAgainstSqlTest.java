@@ -141,7 +141,7 @@ class RecapsAgainstSqlTest {
             last,
             Saying.hours(worked),
             Saying.hourOrHours(worked),
-            Saying.hoursInWords(worked),
+            Saying.hoursSpelledOut(worked),
             Saying.counted(
                 number("SELECT COUNT(DISTINCT no) FROM work" + in), "session", "sessions"),
             Saying.counted(
@@ -154,7 +154,7 @@ class RecapsAgainstSqlTest {
             longest(in),
             Saying.hours(toDate),
             Saying.hourOrHours(toDate),
-            Saying.hoursInWords(toDate));
+            Saying.hoursSpelledOut(toDate));
     assertEquals(expected, recap);
   }
 
@@ -236,9 +236,9 @@ class RecapsAgainstSqlTest {
               titles.get(phase),
               Saying.hours(new Hours(seconds)),
               seconds,
-              Saying.hoursInWords(new Hours(seconds)),
+              Saying.hoursSpelledOut(new Hours(seconds)),
               Saying.hours(new Hours(toDate)),
-              Saying.hoursInWords(new Hours(toDate)),
+              Saying.hoursSpelledOut(new Hours(toDate)),
               seconds == toDate));
     }
     return shares;
@@ -283,7 +283,7 @@ class RecapsAgainstSqlTest {
           ? Optional.of(
               new LongestNight(
                   Saying.dayInFull(row.getObject(1, LocalDate.class)),
-                  Saying.hoursInWords(new Hours(row.getLong(2)))))
+                  Saying.hoursSpelledOut(new Hours(row.getLong(2)))))
           : Optional.empty();
     }
   }

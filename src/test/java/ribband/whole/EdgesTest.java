@@ -99,7 +99,7 @@ class EdgesTest {
         "No work on the boat in April 2026; the whole boat stands at 8:40 hours and $14.75.",
         said(site, "2026-04"));
     assertEquals(
-        "7 hours in May 2026, over 1 night, the best month so far: Planking took 7 and now stands at"
+        "7:00 hours in May 2026, over 1 night, the best month so far: Planking took 7:00 and now stands at"
             + " 14:40, and the whole boat stands at 15:40 hours and $14.75.",
         said(site, "2026-05"));
     assertEquals(

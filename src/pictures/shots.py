@@ -150,8 +150,8 @@ SHOTS = [
     Shot("lofting.offsets_on_bench", "2025/2025-04-05-offsets/bench.jpg", "2025:04:05 18:41:20", seed=3),
     Shot(
         "lofting.loft_from_ladder",
-        "2025/2025-04-12-grid/boards.jpg",
-        "2025:04:12 15:07:44",
+        "2025/2025-05-03-half-breadths/boards.jpg",
+        "2025:05:03 15:07:44",
         orientation=8,
         seed=3,
     ),

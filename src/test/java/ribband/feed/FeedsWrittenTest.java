@@ -178,7 +178,7 @@ class FeedsWrittenTest {
                 <p><strong>3¾ hours · $12.50</strong></p>
                 <ul><li><a href="https://example.org/teal/phases/planking.html">Planks on</a>: 2:45 · \
                 $12.50</li><li><a href="https://example.org/teal/phases/rigging.html">Rigging</a>: \
-                1</li></ul>
+                1:00</li></ul>
                 <h2>So</h2>
                 <p>On, see <a href="https://example.org/teal/entries/2026-01-10-stem.html#h-so">\
                 the start</a>.</p>

@@ -37,13 +37,29 @@ record PhaseBarsSheet(List<Phase> phases, Yardstick yardstick) {
         List.of(Table.Row.of("All", List.of(yardstick.figure(actual), plan))));
   }
 
-  private static int pitch(Size size) {
-    return size == Size.NARROW ? 50 : 34;
+  private static final int GAP = 12;
+
+  private int pitch(Size size) {
+    return size == Size.NARROW ? 50 + second() : 34;
   }
 
   /** From the top of its strip to the bar; on a phone the lettering stands in it. */
-  private static int drop(Size size) {
-    return size == Size.NARROW ? 26 : 10;
+  private int drop(Size size) {
+    return size == Size.NARROW ? 26 + second() : 10;
+  }
+
+  /**
+   * On a phone, what a second line takes: where one has no room for a name and its figures, all
+   * have two.
+   */
+  private int second() {
+    boolean fits =
+        phases.stream()
+            .allMatch(
+                phase ->
+                    Lettering.width(phase.name()) + GAP + Lettering.width(figures(phase))
+                        <= Size.NARROW.width());
+    return fits ? 0 : Lettering.LINE;
   }
 
   PhaseBars draw(Size size) {
@@ -101,9 +117,12 @@ record PhaseBarsSheet(List<Phase> phases, Yardstick yardstick) {
     Label name;
     Label amount;
     if (size == Size.NARROW) {
-      int room = frame.width() - Lettering.width(figures) - 12;
-      name = new Label(0, y - 9, Label.Anchor.START, Lettering.fit(phase.name(), room));
-      amount = new Label(frame.width(), y - 9, Label.Anchor.END, figures);
+      String fitting = Lettering.fit(phase.name(), frame.width());
+      name = new Label(0, y - 9 - second(), Label.Anchor.START, fitting);
+      amount =
+          second() == 0
+              ? new Label(frame.width(), y - 9, Label.Anchor.END, figures)
+              : new Label(0, y - 9, Label.Anchor.START, figures);
     } else {
       int furthest = Math.max(Math.max(zero, end), plan.stream().findFirst().orElse(zero));
       name = new Label(0, y + 13, Label.Anchor.START, Lettering.fit(phase.name(), MOST_NAME));

@@ -86,7 +86,7 @@ public record Ahead(
     Bonds bonds = Bonds.of(journal, now);
     PunchList jobs = PunchList.of(journal, asOf, bonds, told);
     Nights nights = Nights.of(pieces, stock, bonds, told);
-    Setting usual = Setting.usual(journal, asOf);
+    Setting usual = Setting.usual(ledger.nights(), journal.project(), asOf);
     Setting setting = wish.over(usual);
     Map<String, PieceCount> open = open(pieces, standing);
     Map<String, Nightly> nightly = nightly(open, nights, setting);

@@ -3,10 +3,9 @@ package ribband.nights;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import ribband.journal.Entry;
-import ribband.journal.Journal;
 import ribband.measure.Hours;
 
 /**
@@ -31,17 +30,13 @@ public record EveningLength(Optional<Hours> hours, From from) {
   /**
    * spec: the median of the nights with hours in the last 26 weeks, else of all; to the second.
    *
-   * @param night the last that counts
+   * @param nights each date with hours
+   * @param last the last that counts
    */
-  public static EveningLength usual(Journal journal, LocalDate night) {
-    TreeMap<LocalDate, Hours> nights = new TreeMap<>();
-    for (Entry entry : journal.entries()) {
-      if (!entry.date().isAfter(night) && !entry.totalHours().isZero()) {
-        nights.merge(entry.date(), entry.totalHours(), Hours::plus);
-      }
-    }
-    Map<LocalDate, Hours> late = nights.tailMap(night.minusWeeks(WEEKS), false);
-    List<Hours> hours = (late.isEmpty() ? nights : late).values().stream().sorted().toList();
+  public static EveningLength usual(Map<LocalDate, Hours> nights, LocalDate last) {
+    NavigableMap<LocalDate, Hours> all = new TreeMap<>(nights).headMap(last, true);
+    Map<LocalDate, Hours> late = all.tailMap(last.minusWeeks(WEEKS), false);
+    List<Hours> hours = (late.isEmpty() ? all : late).values().stream().sorted().toList();
     return hours.isEmpty()
         ? new EveningLength(Optional.empty(), From.UNKNOWN)
         : new EveningLength(Optional.of(median(hours)), From.USUAL);

@@ -38,9 +38,4 @@ public record Nights(Project project, Stock stock, LocalDate night, HeldClamps h
     Optional<Resin> resin = Resin.of(count.kind(), project, stock);
     return new Nightly(count, setting, ClampTime.of(count, project, night, told), held, resin);
   }
-
-  /** What another setting would change. */
-  public WhatIf whatIf(PieceCount count, Setting now, Setting changed) {
-    return new WhatIf(of(count, now), of(count, changed));
-  }
 }

@@ -1,8 +1,9 @@
 package ribband.nights;
 
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.OptionalInt;
-import ribband.journal.Journal;
+import ribband.journal.Project;
 import ribband.measure.Hours;
 
 /**
@@ -11,9 +12,14 @@ import ribband.measure.Hours;
  * @param clamps that the shop has, 0 or more; empty where nothing tells it
  */
 public record Setting(EveningLength evening, OptionalInt clamps) {
-  /** The builder's usual evening and the project's clamps. */
-  public static Setting usual(Journal journal, LocalDate night) {
-    return new Setting(EveningLength.usual(journal, night), journal.project().clamps());
+  /**
+   * The builder's usual evening and the project's clamps.
+   *
+   * @param nights each date with hours
+   * @param last the last that counts
+   */
+  public static Setting usual(Map<LocalDate, Hours> nights, Project project, LocalDate last) {
+    return new Setting(EveningLength.usual(nights, last), project.clamps());
   }
 
   public Setting withEvening(Hours hours) {

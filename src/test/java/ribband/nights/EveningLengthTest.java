@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import ribband.journal.Journal;
+import ribband.ledger.Ledger;
 import ribband.measure.Hours;
 import ribband.pieces.Texts;
 
@@ -18,7 +20,7 @@ class EveningLengthTest {
   @TempDir Path folder;
 
   private EveningLength usual(String... entries) throws Exception {
-    return EveningLength.usual(Texts.journal(folder, "", entries), NIGHT);
+    return EveningLength.usual(Ledger.of(Texts.journal(folder, "", entries)).nights(), NIGHT);
   }
 
   private static EveningLength minutes(long minutes) {
@@ -68,8 +70,8 @@ class EveningLengthTest {
 
   @Test
   void theSettingTakesTheProjectsClamps() throws Exception {
-    Setting usual =
-        Setting.usual(Texts.journal(folder, "clamps: 24\n", "2026-06-01\nhours: 2"), NIGHT);
+    Journal journal = Texts.journal(folder, "clamps: 24\n", "2026-06-01\nhours: 2");
+    Setting usual = Setting.usual(Ledger.of(journal).nights(), journal.project(), NIGHT);
     assertEquals(new Setting(minutes(120), OptionalInt.of(24)), usual);
     assertEquals(
         new Setting(EveningLength.given(Hours.ofMinutes(150)), OptionalInt.of(36)),

@@ -277,23 +277,19 @@ class NightlyTest {
   void whatMoreClampsOrALongerEveningChange() throws Exception {
     Shop shop = Shop.at(folder, NOW, STOCKED.replace("hours: 5", "hours: 1"), EMPTY);
     Setting now = Shop.with(24, 180);
-    WhatIf more = shop.nights().whatIf(shop.counts().get("strakes"), now, now.withClamps(36));
+    WhatIf more = shop.whatIf(now, now.withClamps(36));
     assertEquals(Figure.of(2L), more.nightsSaved());
     assertEquals("6 nights instead of 8: 2 nights saved", Shop.WORDS.whatIf(more));
-    WhatIf longer =
-        shop.nights()
-            .whatIf(shop.counts().get("strakes"), now, now.withEvening(Hours.ofMinutes(240)));
+    WhatIf longer = shop.whatIf(now, now.withEvening(Hours.ofMinutes(240)));
     assertEquals("8 nights as before: clamps are the limit", Shop.WORDS.whatIf(longer));
-    WhatIf fewer = shop.nights().whatIf(shop.counts().get("strakes"), now, now.withClamps(10));
+    WhatIf fewer = shop.whatIf(now, now.withClamps(10));
     assertEquals("16 nights instead of 8: 8 nights more", Shop.WORDS.whatIf(fewer));
-    WhatIf none = shop.nights().whatIf(shop.counts().get("strakes"), now, now.withClamps(9));
+    WhatIf none = shop.whatIf(now, now.withClamps(9));
     assertEquals("none can be made", Shop.WORDS.whatIf(none));
     WhatIf one =
-        shop.nights()
-            .whatIf(
-                shop.counts().get("strakes"),
-                now.withClamps(100).withEvening(Hours.ofMinutes(480)),
-                now.withClamps(160).withEvening(Hours.ofMinutes(960)));
+        shop.whatIf(
+            now.withClamps(100).withEvening(Hours.ofMinutes(480)),
+            now.withClamps(160).withEvening(Hours.ofMinutes(960)));
     assertEquals("1 night instead of 2: 1 night saved", Shop.WORDS.whatIf(one));
   }
 }

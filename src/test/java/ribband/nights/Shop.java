@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import ribband.joints.Bonds;
 import ribband.journal.Journal;
+import ribband.ledger.Ledger;
 import ribband.measure.Hours;
 import ribband.measure.ShopTalk;
 import ribband.measure.Units;
@@ -42,7 +43,7 @@ record Shop(Journal journal, Map<String, PieceCount> counts, Nights nights) {
   }
 
   Setting usual() {
-    return Setting.usual(journal, nights.night());
+    return Setting.usual(Ledger.of(journal).nights(), journal.project(), nights.night());
   }
 
   /** The evening to the minute, none where below zero. */
@@ -52,6 +53,10 @@ record Shop(Journal journal, Map<String, PieceCount> counts, Nights nights) {
             ? new EveningLength(Optional.empty(), EveningLength.From.UNKNOWN)
             : EveningLength.given(Hours.ofMinutes(minutes)),
         clamps < 0 ? OptionalInt.empty() : OptionalInt.of(clamps));
+  }
+
+  WhatIf whatIf(Setting now, Setting changed) {
+    return new WhatIf(strakes(now), strakes(changed));
   }
 
   Nightly strakes(Setting setting) {

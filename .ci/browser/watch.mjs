@@ -10,7 +10,6 @@
 //   {"do": "tell", "tab", "of"}                      what an expression says of the page, as text
 //   {"do": "front", "tab"}                           brings it to the front
 //   {"do": "check", "tab"}                           what axe, reflow and focus find wrong
-//   {"do": "shot", "tab", "file"}                    a picture of what is seen
 //   {"do": "forget"}                                 forgets what "foreign" would tell of
 //   {"do": "foreign"}                                requests to anywhere but the page's own address, and what the console says
 import { mkdtempSync, rmSync } from 'node:fs';
@@ -75,7 +74,6 @@ const steps = {
     await (await tab.createCDPSession()).send('Emulation.setFocusEmulationEnabled', { enabled: true });
     return { wrong: [...await checks.access(tab), ...await checks.reflow(tab), ...await checks.focus(tab)].join('\n') };
   },
-  async shot({ tab, file }) { await tabs.get(tab).screenshot({ path: file }); return {}; },
   async forget() { foreign.length = 0; return {}; },
   async foreign() { return { wrong: foreign.join('\n') }; },
 };

@@ -21,7 +21,6 @@ import ribband.memory.Memory;
  */
 public final class Press implements AutoCloseable {
   private final Path site;
-  private final Path workFolder;
   private final Disk disk;
   private final PressLock lock;
   private final Staging staging;
@@ -36,7 +35,6 @@ public final class Press implements AutoCloseable {
   private Press(Path site, Path workFolder, Disk disk, PressLock lock)
       throws PressRefused, IOException {
     this.site = site;
-    this.workFolder = workFolder;
     this.disk = disk;
     this.lock = lock;
     Memory hashes = Memory.load(workFolder.resolve("site-hashes"), "1 " + site);
@@ -94,11 +92,6 @@ public final class Press implements AutoCloseable {
   /** Whether no run is at work beside an output, and none was killed and has left its staging. */
   public static boolean isAtRest(Path output) throws IOException {
     return !Files.exists(Staging.in(workFolder(output)), LinkOption.NOFOLLOW_LINKS);
-  }
-
-  /** The folder beside the output for what the tool remembers; may be deleted between runs. */
-  public Path workFolder() {
-    return workFolder;
   }
 
   /**

@@ -1,7 +1,6 @@
 package ribband.shop;
 
 import org.apache.commons.numbers.fraction.BigFraction;
-import ribband.measure.Percent;
 import ribband.measure.Quantity;
 import ribband.measure.Spread;
 import ribband.measure.Unit;
@@ -17,17 +16,11 @@ public final class Spreading {
   private Spreading() {}
 
   /**
-   * The amount for an area.
+   * The amount for an area, with no waste.
    *
    * @param area of one face, all pieces together
-   * @param waste what stays in the cup and on the brush, as a share of what is spread
    * @return exact, in the unit of the spread's amount
    */
-  public static Quantity amount(Quantity area, Spread spread, Percent waste) {
-    return amount(area, spread).times(BigFraction.ONE.add(waste.share()));
-  }
-
-  /** The amount for an area, with no waste. */
   public static Quantity amount(Quantity area, Spread spread) {
     return spread.amount().times(area.over(spread.area()));
   }

@@ -109,10 +109,6 @@ final class Tabs implements AutoCloseable {
     step("forget");
   }
 
-  void shot(String tab, String file) throws IOException {
-    step("shot", "tab", tab, "file", file);
-  }
-
   Place place(String tab) throws IOException {
     Map<String, String> told = step("place", "tab", tab);
     return new Place(

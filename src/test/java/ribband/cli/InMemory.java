@@ -37,7 +37,6 @@ public final class InMemory {
   private final Path folder;
   private Map<String, String> environment = Map.of();
   private Surroundings.Screen screen = Surroundings.Screen.NONE;
-  private Path temporary;
   private Clock clock = CLOCK;
   private Editor editor =
       command -> {
@@ -46,7 +45,6 @@ public final class InMemory {
 
   public InMemory(Path folder) {
     this.folder = folder;
-    this.temporary = folder;
   }
 
   InMemory watched(Map<String, String> variables) {
@@ -67,11 +65,6 @@ public final class InMemory {
     return this;
   }
 
-  InMemory temporary(Path other) {
-    temporary = other;
-    return this;
-  }
-
   public InMemory with(String file, String text) throws IOException {
     Path path = folder.resolve(file);
     Files.createDirectories(path.getParent());
@@ -88,7 +81,7 @@ public final class InMemory {
         clock,
         environment,
         "UTF-8",
-        temporary,
+        folder,
         editor);
   }
 

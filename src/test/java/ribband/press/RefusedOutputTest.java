@@ -3,6 +3,7 @@ package ribband.press;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -110,7 +111,8 @@ class RefusedOutputTest {
       try (Press press = Press.open(site, journal, home, FailingDisk.never())) {
         press.put("index.html", new byte[] {1});
         press.finish();
-        assertEquals(site.resolveSibling(".ribband"), press.workFolder());
+        assertEquals(site.resolveSibling(".ribband"), Press.workFolder(site));
+        assertTrue(Files.isDirectory(Press.workFolder(site)));
       }
     }
     assertEquals(List.of("index.html", "site-files.txt"), List.copyOf(Tree.of(site).keySet()));
@@ -123,7 +125,8 @@ class RefusedOutputTest {
     try (Press press = Press.open(link, journal, home, FailingDisk.never())) {
       press.put("index.html", new byte[] {1});
       press.finish();
-      assertEquals(folder.resolve("www/.ribband"), press.workFolder());
+      assertEquals(folder.resolve("www/.ribband"), Press.workFolder(link));
+      assertTrue(Files.isDirectory(Press.workFolder(link)));
     }
     assertEquals(List.of("index.html", "site-files.txt"), List.copyOf(Tree.of(real).keySet()));
     assertEquals(true, Files.isSymbolicLink(link));

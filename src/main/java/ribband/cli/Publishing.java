@@ -26,6 +26,7 @@ import ribband.press.PressBusy;
 import ribband.press.PressRefused;
 import ribband.press.Published;
 import ribband.problem.Problems;
+import ribband.site.MonthCard;
 import ribband.site.Site;
 
 /**
@@ -129,7 +130,7 @@ final class Publishing {
       judge.hear(printed.open().with(address));
       Ledger ledger = Ledger.of(open.journal());
       Ahead ahead = Ahead.forReaders(open.journal(), printed.stock());
-      Map<YearMonth, String> cards = SiteCards.put(printed.album(), ledger, press);
+      Map<YearMonth, MonthCard> cards = SiteCards.put(printed.album(), ledger, press);
       int pages =
           Site.draw(printed.album(), ledger, printed.stock(), ahead, cards, release, press::put);
       Feeds.write(printed.album(), ledger, cards, release, press::put);
@@ -180,7 +181,7 @@ final class Publishing {
   private Inspection print(Inspection inspection, Press press)
       throws IOException, InterruptedException {
     Map<String, List<String>> missing = new LinkedHashMap<>();
-    for (PictureFacts facts : Site.picturesOf(inspection.album())) {
+    for (PictureFacts facts : inspection.album().pictures()) {
       List<String> paths = Site.printPaths(facts);
       if (!press.keep(paths)) {
         missing.put(facts.digest(), paths);
@@ -203,7 +204,7 @@ final class Publishing {
   private static String summary(Album album, Ledger ledger, int pages) {
     List<String> done = new ArrayList<>();
     done.add(Saying.counted(album.journal().entries().size(), "entry", "entries"));
-    done.add(Saying.counted(Site.picturesOf(album).size(), "picture", "pictures"));
+    done.add(Saying.counted(album.pictures().size(), "picture", "pictures"));
     done.add(Saying.counted(pages, "page", "pages"));
     done.add(Saying.hoursInWords(ledger.whole().totalHours()));
     if (!ledger.whole().totalCost().isZero()) {

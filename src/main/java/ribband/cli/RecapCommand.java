@@ -12,6 +12,7 @@ import ribband.journal.Journal;
 import ribband.ledger.Ledger;
 import ribband.measure.Slug;
 import ribband.postcard.Card;
+import ribband.recap.BestPicture;
 import ribband.recap.Recap;
 import ribband.recap.Recaps;
 import ribband.telling.RecapText;
@@ -59,11 +60,15 @@ final class RecapCommand implements Callable<Integer> {
     boolean card = cards.wanted();
     Inspection inspection = SoundJournal.inspect(around, asked.folder(), options);
     Journal read = inspection.open().journal();
-    Recaps recaps = Recaps.of(read, Ledger.of(read));
+    Ledger ledger = Ledger.of(read);
+    Recaps recaps = Recaps.of(read, ledger);
     Recap recap = new PeriodChoice(recaps, today, this::note).of(asked);
     if (card) {
       draw(
-          Card.of(recap, read.project().what(), inspection.album()),
+          Card.of(
+              recap,
+              read.project().what(),
+              BestPicture.of(inspection.album(), ledger, recap.first(), recap.last())),
           stem(read, asked, recap),
           read);
     }

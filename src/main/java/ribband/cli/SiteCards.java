@@ -16,8 +16,10 @@ import ribband.postcard.Card;
 import ribband.postcard.Shape;
 import ribband.press.Press;
 import ribband.prose.Crew;
+import ribband.recap.BestPicture;
 import ribband.recap.Recaps;
 import ribband.site.Addresses;
+import ribband.site.MonthCard;
 
 /** The cards of a site's months: those that the site does not hold yet are drawn, on all cores. */
 final class SiteCards {
@@ -34,26 +36,29 @@ final class SiteCards {
    * Puts the card of every month; none where the site has no address that a card could be shown by.
    *
    * @param press holds the prints of all pictures
-   * @return paths from the site's root
    */
-  static Map<YearMonth, String> put(Album album, Ledger ledger, Press press) throws IOException {
+  static Map<YearMonth, MonthCard> put(Album album, Ledger ledger, Press press) throws IOException {
     Project project = album.journal().project();
-    Map<YearMonth, String> paths = new TreeMap<>();
+    Map<YearMonth, MonthCard> cards = new TreeMap<>();
     if (project.site().address().uri().isEmpty()) {
-      return paths;
+      return cards;
     }
     Recaps recaps = Recaps.of(album.journal(), ledger);
     List<Hung> missing = new ArrayList<>();
     for (YearMonth month : recaps.months()) {
-      Card card = Card.of(recaps.month(month).orElseThrow(), project.what(), album);
+      Card card =
+          Card.of(
+              recaps.month(month).orElseThrow(),
+              project.what(),
+              BestPicture.of(album, ledger, month));
       String path = Addresses.card(month, card.content(Shape.SHARED));
-      paths.put(month, path);
+      cards.put(month, new MonthCard(path, Shape.SHARED.width(), Shape.SHARED.height()));
       if (!press.keep(List.of(path))) {
         missing.add(new Hung(card, path));
       }
     }
     new SiteCards(press).draw(missing);
-    return paths;
+    return cards;
   }
 
   private void draw(List<Hung> cards) throws IOException {

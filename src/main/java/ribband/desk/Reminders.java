@@ -15,7 +15,6 @@ import ribband.jobs.PunchList;
 import ribband.joints.Bonds;
 import ribband.joints.LiveWords;
 import ribband.journal.Journal;
-import ribband.journal.Phase;
 import ribband.measure.Name;
 import ribband.measure.Saying;
 import ribband.pieces.PieceCount;
@@ -95,7 +94,7 @@ record Reminders(Map<String, String> pieces, Map<String, String> jobs, List<Stri
     }
     JobWords words =
         new JobWords(
-            list.get(), job -> job.id(), id -> title(journal, id), counts, bonds.project().zone());
+            list.get(), job -> job.id(), journal::phaseTitle, counts, bonds.project().zone());
     List<OpenJob> wanted = new ArrayList<>();
     for (OpenJob.State state : OpenJob.State.values()) {
       list.get().in(state).stream()
@@ -112,14 +111,6 @@ record Reminders(Map<String, String> pieces, Map<String, String> jobs, List<Stri
     } catch (IllegalArgumentException circle) {
       return Optional.empty();
     }
-  }
-
-  private static String title(Journal journal, String id) {
-    return journal.phases().stream()
-        .filter(phase -> Name.fold(phase.id()).equals(Name.fold(id)))
-        .map(Phase::title)
-        .findFirst()
-        .orElse(id);
   }
 
   private static String job(OpenJob open, JobWords words) {

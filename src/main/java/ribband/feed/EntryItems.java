@@ -46,7 +46,7 @@ final class EntryItems {
     this.money = money;
     this.zone = journal.project().zone();
     this.phases = new EntryPhases(journal, ledger, money);
-    this.bench = new Bench(journal, ledger, money);
+    this.bench = new Bench(journal, money);
     this.templates = templates;
     this.ids = new TagUris(addresses);
   }
@@ -125,10 +125,6 @@ final class EntryItems {
 
   private Optional<String> cover(Leaf leaf) {
     return leaf.cover()
-        .map(
-            shot -> {
-              List<PrintSize> sizes = PrintSize.of(shot.facts());
-              return addresses.of(Addresses.print(shot.facts(), sizes.get(sizes.size() - 1)));
-            });
+        .map(shot -> addresses.of(Addresses.print(shot.facts(), PrintSize.largest(shot.facts()))));
   }
 }

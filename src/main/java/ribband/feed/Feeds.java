@@ -16,11 +16,11 @@ import ribband.album.Leaf;
 import ribband.journal.Entry;
 import ribband.journal.Journal;
 import ribband.journal.Project;
-import ribband.journal.SiteSettings.MoneyShown;
 import ribband.ledger.Ledger;
 import ribband.measure.SaidMoney;
 import ribband.recap.Recaps;
 import ribband.site.Addresses;
+import ribband.site.MonthCard;
 import ribband.site.Site;
 import ribband.site.Templates;
 import ribband.site.WholeAddresses;
@@ -45,11 +45,11 @@ public final class Feeds {
   /**
    * Writes both feeds; none where the site has no address.
    *
-   * @param cards the path of each month's card in the site, as far as there are any
+   * @param cards as far as there are any
    * @param release the tool and its version
    */
   public static void write(
-      Album album, Ledger ledger, Map<YearMonth, String> cards, String release, Site.Out out)
+      Album album, Ledger ledger, Map<YearMonth, MonthCard> cards, String release, Site.Out out)
       throws IOException {
     Project project = album.journal().project();
     if (project.site().address().uri().isPresent()) {
@@ -60,7 +60,7 @@ public final class Feeds {
     }
   }
 
-  private Feed feed(Map<YearMonth, String> cards, String release) {
+  private Feed feed(Map<YearMonth, MonthCard> cards, String release) {
     Project project = album.journal().project();
     List<Item> items = items(cards);
     return new Feed(
@@ -81,11 +81,10 @@ public final class Feeds {
     return day.atTime(LocalTime.NOON).atZone(project.zone()).toInstant();
   }
 
-  private List<Item> items(Map<YearMonth, String> cards) {
+  private List<Item> items(Map<YearMonth, MonthCard> cards) {
     Project project = album.journal().project();
     Templates templates = new Templates();
-    boolean shown = project.site().money() == MoneyShown.SHOWN;
-    SaidMoney money = new SaidMoney(project.currency(), shown);
+    SaidMoney money = project.saidMoney();
     List<Leaf> leaves = album.shown();
     List<Item> items =
         new ArrayList<>(

@@ -13,6 +13,7 @@ import ribband.prose.Elsewhere;
 import ribband.recap.Recap;
 import ribband.recap.Recaps;
 import ribband.site.Addresses;
+import ribband.site.MonthCard;
 import ribband.site.Templates;
 import ribband.site.WholeAddresses;
 import ribband.telling.RecapText;
@@ -23,19 +24,16 @@ final class RecapItems {
 
   private final WholeAddresses addresses;
   private final Recaps recaps;
-  private final Map<YearMonth, String> cards;
+  private final Map<YearMonth, MonthCard> cards;
   private final ZoneId zone;
   private final Templates templates;
   private final TagUris ids;
   private final Elsewhere elsewhere = new Elsewhere();
 
-  /**
-   * @param cards the paths of the months' cards
-   */
   RecapItems(
       WholeAddresses addresses,
       Recaps recaps,
-      Map<YearMonth, String> cards,
+      Map<YearMonth, MonthCard> cards,
       ZoneId zone,
       Templates templates) {
     this.addresses = addresses;
@@ -58,8 +56,10 @@ final class RecapItems {
    * A month's card.
    *
    * @param href from the month's page
+   * @param width px
+   * @param height px
    */
-  record Card(String href, String alt) {}
+  record Card(String href, int width, int height, String alt) {}
 
   /** A month told; empty for one that the journal does not reach. */
   Optional<Item> of(YearMonth month) {
@@ -70,12 +70,18 @@ final class RecapItems {
     String page = Addresses.month(month);
     String address = addresses.of(page);
     LocalDate end = month.atEndOfMonth();
-    Optional<String> card = Optional.ofNullable(cards.get(month));
+    Optional<MonthCard> card = Optional.ofNullable(cards.get(month));
     String told = new RecapText(recap, recaps.next(recap)).htmlBody(templates);
     View view =
         new View(
             card.stream()
-                .map(path -> new Card(Addresses.href(page, path), Saying.month(month)))
+                .map(
+                    shown ->
+                        new Card(
+                            Addresses.href(page, shown.path()),
+                            shown.width(),
+                            shown.height(),
+                            Saying.month(month)))
                 .toList(),
             told);
     return new Item(
@@ -84,7 +90,7 @@ final class RecapItems {
         Saying.month(month),
         end.atTime(LAST_SECOND).atZone(zone).toInstant(),
         elsewhere.html(templates.fragment("feed-month", view), URI.create(address)),
-        card.map(addresses::of),
+        card.map(MonthCard::path).map(addresses::of),
         List.of());
   }
 }

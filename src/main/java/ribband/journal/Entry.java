@@ -1,7 +1,7 @@
 package ribband.journal;
 
 import java.time.LocalDate;
-import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -75,11 +75,22 @@ public record Entry(
   }
 
   public Money totalCost() {
-    return Money.sum(amounts());
+    return Money.sum(outlays.stream().map(Outlay::amount).toList());
   }
 
-  private Collection<Money> amounts() {
-    return outlays.stream().map(Outlay::amount).toList();
+  /** Its spending by phase id, in the order written. */
+  public Map<String, Money> cost() {
+    Map<String, Money> cost = new LinkedHashMap<>();
+    outlays.forEach(outlay -> cost.merge(outlay.phase(), outlay.amount(), Money::plus));
+    return cost;
+  }
+
+  /**
+   * The ids of the phases it is of: those of its hours; an evening of looking and taking pictures
+   * has none, but a phase.
+   */
+  public List<String> phases() {
+    return hours.isEmpty() ? phase.stream().toList() : List.copyOf(hours.keySet());
   }
 
   public boolean isPublic() {

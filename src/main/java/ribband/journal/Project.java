@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import ribband.journal.SiteSettings.MoneyShown;
 import ribband.measure.Currency;
 import ribband.measure.Name;
 import ribband.measure.Ordered;
+import ribband.measure.SaidMoney;
 import ribband.measure.Temperature;
 import ribband.measure.Units;
 import ribband.shop.Adhesive;
@@ -47,6 +49,11 @@ public record Project(
     pieces = Ordered.copy(pieces);
     away = List.copyOf(away);
     shopTemperatures = Map.copyOf(shopTemperatures);
+  }
+
+  /** How its money is said to readers. */
+  public SaidMoney saidMoney() {
+    return new SaidMoney(currency, site.money() == MoneyShown.SHOWN);
   }
 
   public Optional<PieceKind> pieceKind(String name) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.Year;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -201,6 +202,17 @@ public record Ledger(
       throw new IllegalStateException(
           "totals do not agree: by month " + byMonth + ", whole " + whole + ", by phase " + phases);
     }
+  }
+
+  /**
+   * The ids of the phases with hours in a period, most hours first; of equal ones the phase that
+   * stands first in the project.
+   */
+  public List<String> mostFirst(Row<?> period) {
+    return phaseIds().stream()
+        .filter(id -> !period.sums().hoursOf(id).isZero())
+        .sorted(Comparator.comparing((String id) -> period.sums().hoursOf(id)).reversed())
+        .toList();
   }
 
   /** The ids of all phases that have a figure, in the order of the phase rows. */

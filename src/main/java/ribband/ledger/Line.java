@@ -3,7 +3,6 @@ package ribband.ledger;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import ribband.journal.Entry;
-import ribband.journal.Outlay;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 
@@ -20,11 +19,14 @@ record Line(Entry entry, Sums sums) {
               }
             });
     Map<String, Money> cost = new LinkedHashMap<>();
-    for (Outlay outlay : entry.outlays()) {
-      if (selection.covers(outlay.phase())) {
-        cost.merge(outlay.phase(), outlay.amount(), Money::plus);
-      }
-    }
+    entry
+        .cost()
+        .forEach(
+            (phase, paid) -> {
+              if (selection.covers(phase)) {
+                cost.put(phase, paid);
+              }
+            });
     return new Line(entry, new Sums(hours.isEmpty() ? 0 : 1, hours, cost));
   }
 

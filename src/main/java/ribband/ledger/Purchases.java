@@ -15,6 +15,7 @@ import ribband.journal.Journal;
 import ribband.journal.Outlay;
 import ribband.journal.Purchase;
 import ribband.measure.Money;
+import ribband.measure.Saying;
 
 /**
  * The running investment: every amount spent, by date.
@@ -46,6 +47,15 @@ public record Purchases(List<Spent> lines) {
       Money running) {
     Spent withRunning(Money total) {
       return new Spent(date, entry, what, phase, kind, amount, total);
+    }
+
+    /** {@code 14 March 2026}; {@code March 2026} of private money; {@code Before} of carried. */
+    public String when() {
+      return switch (kind) {
+        case CARRIED -> "Before";
+        case PRIVATE -> date.map(day -> Saying.month(YearMonth.from(day))).orElse("");
+        case ITEM, REST -> date.map(Saying::day).orElse("");
+      };
     }
 
     public Optional<String> from() {

@@ -131,12 +131,12 @@ public record Records(
     return nights.stream().findFirst();
   }
 
-  /** Months by rank, those without hours left out. */
-  public static List<Row<YearMonth>> monthsByRank(Ledger ledger) {
-    return ledger.months().stream()
-        .filter(month -> !month.hours().isZero())
+  /** Months or years by rank, those without hours left out; of equals the earlier first. */
+  public static <P extends Comparable<? super P>> List<Row<P>> byRank(List<Row<P>> rows) {
+    return rows.stream()
+        .filter(row -> !row.hours().isZero())
         .sorted(
-            Comparator.<Row<YearMonth>>comparingInt(month -> month.rank().orElseThrow())
+            Comparator.<Row<P>>comparingInt(row -> row.rank().orElseThrow())
                 .thenComparing(Row::period))
         .toList();
   }

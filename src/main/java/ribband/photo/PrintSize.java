@@ -33,7 +33,8 @@ public record PrintSize(int width, int height) {
         .toList();
   }
 
-  static PrintSize largest(PictureFacts facts) {
+  /** The largest print made of a picture. */
+  public static PrintSize largest(PictureFacts facts) {
     List<PrintSize> sizes = of(facts);
     return sizes.get(sizes.size() - 1);
   }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
-import ribband.journal.Entry;
 import ribband.journal.Journal;
 import ribband.journal.PieceKind;
 import ribband.measure.Hours;
@@ -23,12 +22,6 @@ import ribband.pieces.PieceCount;
  */
 record Progress(Map<String, List<PieceCount>> kinds, Map<String, Percent> noted) {
   static Progress of(Journal journal, Map<String, PieceCount> pieces, LocalDate asOf) {
-    Map<String, Percent> noted = new HashMap<>();
-    for (Entry entry : journal.entries()) {
-      if (!entry.date().isAfter(asOf)) {
-        entry.complete().forEach((phase, share) -> noted.put(Name.fold(phase), share));
-      }
-    }
     Map<String, List<PieceCount>> kinds = new HashMap<>();
     for (PieceCount count : pieces.values()) {
       count
@@ -38,7 +31,7 @@ record Progress(Map<String, List<PieceCount>> kinds, Map<String, Percent> noted)
               phase ->
                   kinds.computeIfAbsent(Name.fold(phase), none -> new ArrayList<>()).add(count));
     }
-    return new Progress(kinds, noted);
+    return new Progress(kinds, journal.complete(asOf));
   }
 
   List<PieceCount> kindsOf(String phase) {

@@ -3,12 +3,10 @@ package ribband.postcard;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import ribband.album.Album;
 import ribband.album.Shot;
 import ribband.measure.Saying;
 import ribband.memory.Hash;
@@ -40,8 +38,13 @@ public record Card(Face face, Optional<Shot> shot) {
     byte[] read(Shot shot, PrintSize size) throws UnfitPicture, IOException;
   }
 
-  /** The card of a month or year. */
-  public static Card of(Recap recap, Optional<String> what, Album album) {
+  /**
+   * The card of a month or year.
+   *
+   * @param what the boat is
+   * @param picture that stands for it
+   */
+  public static Card of(Recap recap, Optional<String> what, Optional<BestPicture> picture) {
     Face face =
         new Face(
             recap.boat(),
@@ -56,8 +59,7 @@ public record Card(Face face, Optional<Shot> shot) {
                 .toList(),
             money(recap.costs()),
             pieces(recap));
-    return new Card(
-        face, BestPicture.of(album, recap.first(), recap.last()).map(BestPicture::shot));
+    return new Card(face, picture.map(BestPicture::shot));
   }
 
   private static String toDate(Recap recap) {
@@ -118,10 +120,9 @@ public record Card(Face face, Optional<Shot> shot) {
 
   /** The smallest that is as wide as the card has room for, else the widest. */
   private static PrintSize print(Shot shot, Shape shape) {
-    List<PrintSize> sizes = PrintSize.of(shot.facts());
-    return sizes.stream()
+    return PrintSize.of(shot.facts()).stream()
         .filter(size -> size.width() * 2 >= shape.width())
         .findFirst()
-        .orElse(sizes.get(sizes.size() - 1));
+        .orElse(PrintSize.largest(shot.facts()));
   }
 }

@@ -2,10 +2,9 @@ package ribband.recap;
 
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
-import ribband.journal.Phase;
+import ribband.journal.Journal;
 import ribband.ledger.Ledger;
 import ribband.ledger.Row;
 import ribband.measure.Hours;
@@ -15,11 +14,13 @@ import ribband.measure.Saying;
 
 /** Says a month as a builder would say it aloud. */
 public final class MonthSentence {
+  private final Journal journal;
   private final Ledger ledger;
   private final SaidMoney words;
   private final RankWords<YearMonth> ranks;
 
-  public MonthSentence(Ledger ledger, SaidMoney words) {
+  public MonthSentence(Journal journal, Ledger ledger, SaidMoney words) {
+    this.journal = journal;
     this.ledger = ledger;
     this.words = words;
     this.ranks = new RankWords<>(ledger.months(), "month", MonthSentence::names);
@@ -68,21 +69,15 @@ public final class MonthSentence {
   }
 
   private String whereItWent(Row<YearMonth> month, Figures figures) {
-    // Sorting is stable: of equal hours the phase that stands first in the project.
-    List<String> most =
-        ledger.phaseIds().stream()
-            .filter(id -> !month.sums().hoursOf(id).isZero())
-            .sorted(Comparator.comparing((String id) -> month.sums().hoursOf(id)).reversed())
-            .toList();
     List<String> phases = new ArrayList<>();
-    for (String id : most) {
+    for (String id : ledger.mostFirst(month)) {
       Hours hours = month.sums().hoursOf(id);
       Hours stands = month.toDate().hoursOf(id);
       String worked = figures.of(hours);
       phases.add(
           stands.equals(hours)
-              ? title(id) + " took its first " + worked
-              : title(id) + " took " + worked + " and now stands at " + figures.of(stands));
+              ? journal.phaseTitle(id) + " took its first " + worked
+              : journal.phaseTitle(id) + " took " + worked + " and now stands at " + figures.of(stands));
     }
     return String.join("; ", phases);
   }
@@ -91,15 +86,6 @@ public final class MonthSentence {
     Money cost = month.costToDate();
     String money = words.shown() && !cost.isZero() ? " and " + words.money(cost) : "";
     return "the whole boat stands at " + figures.inWords(month.hoursToDate()) + money;
-  }
-
-  private String title(String id) {
-    return ledger.phases().stream()
-        .map(row -> row.phase())
-        .filter(phase -> phase.id().equals(id))
-        .findFirst()
-        .map(Phase::title)
-        .orElse(id);
   }
 
   /**

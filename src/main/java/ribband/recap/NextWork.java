@@ -3,16 +3,16 @@ package ribband.recap;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import ribband.jobs.OpenJob.State;
 import ribband.jobs.PunchList;
 import ribband.joints.Bonds;
-import ribband.journal.Entry;
 import ribband.journal.Journal;
 import ribband.journal.PieceKind;
 import ribband.measure.Name;
+import ribband.measure.Percent;
 import ribband.measure.Saying;
 import ribband.stock.Stock.Told;
 
@@ -68,22 +68,9 @@ final class NextWork {
 
   /** spec: a last {@code complete} of 100% finishes a phase whatever the pieces say. */
   private Set<String> finished(LocalDate day) {
-    Set<String> finished = new HashSet<>();
-    for (Entry entry : journal.entries()) {
-      if (!entry.date().isAfter(day)) {
-        entry
-            .complete()
-            .forEach(
-                (phase, share) -> {
-                  if (share.isWhole()) {
-                    finished.add(Name.fold(phase));
-                  } else {
-                    finished.remove(Name.fold(phase));
-                  }
-                });
-      }
-    }
-    return finished;
+    Map<String, Percent> last = journal.complete(day);
+    last.values().removeIf(share -> !share.isWhole());
+    return last.keySet();
   }
 
   private static String line(PieceKind kind, int done, int left) {

@@ -1,9 +1,9 @@
 package ribband.recap;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.BiFunction;
+import ribband.ledger.Records;
 import ribband.ledger.Row;
 import ribband.measure.Saying;
 
@@ -23,11 +23,7 @@ final class RankWords<P extends Comparable<? super P>> {
    * @param names of a few, where one is told of
    */
   RankWords(List<Row<P>> rows, String kind, BiFunction<List<P>, P, List<String>> names) {
-    this.byRank =
-        rows.stream()
-            .filter(row -> !row.hours().isZero())
-            .sorted(Comparator.<Row<P>, Integer>comparing(r -> r.rank().orElseThrow()))
-            .toList();
+    this.byRank = Records.byRank(rows);
     this.kind = kind;
     this.names = names;
   }

@@ -81,11 +81,10 @@ public record Recap(
   /**
    * What was spent.
    *
-   * @param figure {@code $412.30}, {@code −$20.00}; empty for none
    * @param moved {@code $412.30 went out}, {@code $20.00 came back}; empty for none
    * @param toDate {@code $5,012.10} at its end; empty for none ever
    */
-  public record Costs(String figure, String moved, String toDate) {}
+  public record Costs(String moved, String toDate) {}
 
   /**
    * Pieces of one kind.

@@ -4,19 +4,14 @@ import java.time.LocalDate;
 import java.time.Year;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import ribband.journal.Journal;
-import ribband.journal.Phase;
 import ribband.journal.PieceKind;
-import ribband.journal.SiteSettings.MoneyShown;
 import ribband.ledger.Ledger;
-import ribband.ledger.PhaseRow;
 import ribband.ledger.Row;
 import ribband.measure.Hours;
 import ribband.measure.Money;
@@ -37,24 +32,17 @@ public final class Recaps {
   private final SaidMoney money;
   private final RankWords<YearMonth> months;
   private final RankWords<Year> years;
-  private final Map<String, String> titles;
   private final PiecesToDate pieces;
   private final NavigableMap<LocalDate, Hours> nights;
 
   private Recaps(Journal journal, Ledger ledger) {
     this.journal = journal;
     this.ledger = ledger;
-    this.money =
-        new SaidMoney(
-            journal.project().currency(), journal.project().site().money() == MoneyShown.SHOWN);
+    this.money = journal.project().saidMoney();
     this.months = new RankWords<>(ledger.months(), "month", MonthSentence::names);
     this.years =
         new RankWords<>(
             ledger.years(), "year", (some, told) -> some.stream().map(Year::toString).toList());
-    this.titles =
-        ledger.phases().stream()
-            .map(PhaseRow::phase)
-            .collect(Collectors.toMap(Phase::id, phase -> PlainName.of(phase.title())));
     this.pieces = new PiecesToDate(journal.project(), ledger);
     this.nights = new TreeMap<>(ledger.nights());
   }
@@ -132,18 +120,15 @@ public final class Recaps {
         Saying.hoursSpelledOut(row.hoursToDate()));
   }
 
-  /** Sorting is stable: of equal hours the phase that stands first in the project. */
   private List<PhaseShare> phases(Row<?> row) {
-    return ledger.phaseIds().stream()
-        .filter(id -> !row.sums().hoursOf(id).isZero())
-        .sorted(Comparator.comparing((String id) -> row.sums().hoursOf(id)).reversed())
+    return ledger.mostFirst(row).stream()
         .map(id -> share(id, row.sums().hoursOf(id), row.toDate().hoursOf(id)))
         .toList();
   }
 
   private PhaseShare share(String id, Hours worked, Hours toDate) {
     return new PhaseShare(
-        titles.get(id),
+        PlainName.of(journal.phaseTitle(id)),
         Saying.hours(worked),
         worked.seconds(),
         Saying.hoursSpelledOut(worked),
@@ -155,7 +140,6 @@ public final class Recaps {
   private Costs costs(Row<?> row) {
     Money toDate = row.costToDate();
     return new Costs(
-        row.cost().isZero() ? "" : money.money(row.cost()),
         money.moved(row.cost()).orElse(""),
         row.cost().isZero() && toDate.isZero() ? "" : money.money(toDate));
   }

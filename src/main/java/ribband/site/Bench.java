@@ -20,7 +20,6 @@ import ribband.journal.Mark;
 import ribband.journal.Outlay;
 import ribband.journal.PieceWork;
 import ribband.journal.Purchase;
-import ribband.ledger.Ledger;
 import ribband.measure.Name;
 import ribband.measure.Packs;
 import ribband.measure.Quantity;
@@ -37,10 +36,10 @@ public final class Bench {
   private final Set<String> hidden;
 
   /** Of a journal's entries; what private ones note is never said. */
-  public Bench(Journal journal, Ledger ledger, SaidMoney words) {
+  public Bench(Journal journal, SaidMoney words) {
     this.words = words;
     this.shop = new ShopTalk(journal.project().units());
-    this.phaseTitle = id -> Book.phaseTitle(journal, ledger, id);
+    this.phaseTitle = journal::phaseTitle;
     this.jobs = jobs(journal.entries().stream().filter(Entry::isPublic));
     this.hidden = new HashSet<>(jobs(journal.entries().stream()).keySet());
     hidden.removeAll(jobs.keySet());

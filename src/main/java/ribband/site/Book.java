@@ -9,17 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import ribband.ahead.Ahead;
 import ribband.album.Album;
 import ribband.album.Leaf;
 import ribband.journal.Entry;
 import ribband.journal.Entry.Shown;
 import ribband.journal.Journal;
-import ribband.journal.Phase;
-import ribband.journal.SiteSettings.MoneyShown;
 import ribband.ledger.Ledger;
-import ribband.ledger.PhaseRow;
 import ribband.ledger.Purchases;
 import ribband.ledger.Records;
 import ribband.ledger.Row;
@@ -44,7 +40,6 @@ record Book(
 
   static Book of(Album album, Ledger ledger, Stock stock, Ahead ahead, String release) {
     Journal journal = album.journal();
-    boolean shown = journal.project().site().money() == MoneyShown.SHOWN;
     return new Book(
         album,
         ledger,
@@ -52,7 +47,7 @@ record Book(
         ahead,
         Records.of(ledger),
         Purchases.of(journal),
-        new SaidMoney(journal.project().currency(), shown),
+        journal.project().saidMoney(),
         release);
   }
 
@@ -100,16 +95,7 @@ record Book(
   }
 
   String phaseTitle(String id) {
-    return phaseTitle(journal(), ledger, id);
-  }
-
-  /** A phase in words; its id where it has no others. */
-  static String phaseTitle(Journal journal, Ledger ledger, String id) {
-    return Stream.concat(ledger.phases().stream().map(PhaseRow::phase), journal.phases().stream())
-        .filter(phase -> phase.id().equals(id))
-        .findFirst()
-        .map(Phase::title)
-        .orElse(id);
+    return journal().phaseTitle(id);
   }
 
   Optional<Row<YearMonth>> month(YearMonth month) {

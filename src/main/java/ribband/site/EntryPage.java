@@ -18,7 +18,7 @@ final class EntryPage {
   EntryPage(Book book) {
     this.book = book;
     this.phases = new EntryPhases(book.journal(), book.ledger(), book.words());
-    this.bench = new Bench(book.journal(), book.ledger(), book.words());
+    this.bench = new Bench(book.journal(), book.words());
   }
 
   /**

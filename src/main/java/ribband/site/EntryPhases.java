@@ -3,7 +3,6 @@ package ribband.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import ribband.journal.Entry;
 import ribband.journal.Journal;
 import ribband.journal.Phase;
@@ -36,22 +35,15 @@ public final class EntryPhases {
 
   /** The phases that an entry is of, in the project's order; never {@code unsorted}. */
   public List<Phase> of(Entry entry) {
-    return journal.phases().stream().filter(phase -> isIn(phase, entry)).toList();
-  }
-
-  /** An evening of looking and taking pictures has no hours, but a phase. */
-  static boolean isIn(Phase phase, Entry entry) {
-    return entry.hours().isEmpty()
-        ? entry.phase().filter(phase.id()::equals).isPresent()
-        : entry.hours().containsKey(phase.id());
+    List<String> ids = entry.phases();
+    return journal.phases().stream().filter(phase -> ids.contains(phase.id())).toList();
   }
 
   /** The parts that are not nothing, in the order of the phase rows. */
   public List<Share> shares(Entry entry) {
     String page = Addresses.entry(entry);
     List<Share> shares = new ArrayList<>();
-    Map<String, Money> costs = new TreeMap<>();
-    entry.outlays().forEach(outlay -> costs.merge(outlay.phase(), outlay.amount(), Money::plus));
+    Map<String, Money> costs = entry.cost();
     for (String id : ledger.phaseIds()) {
       Hours hours = entry.hours().getOrDefault(id, Hours.ZERO);
       Money cost = costs.getOrDefault(id, Money.ZERO);
@@ -59,7 +51,7 @@ public final class EntryPhases {
       if (anything) {
         shares.add(
             new Share(
-                Book.phaseTitle(journal, ledger, id),
+                journal.phaseTitle(id),
                 Addresses.href(page, Addresses.phase(id)),
                 hours.isZero() ? "" : Saying.hoursInColumn(hours),
                 cost.isZero() ? "" : words.money(cost)));

@@ -1,11 +1,9 @@
 package ribband.site;
 
 import java.time.YearMonth;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import ribband.album.Album;
 import ribband.album.Leaf;
 import ribband.album.Shot;
 import ribband.journal.Entry;
@@ -17,19 +15,11 @@ import ribband.recap.BestPicture;
  * takes none that they may change.
  */
 final class Faces {
-  /** The size of a month's card, px; the size that the Open Graph protocol's users ask for. */
-  private static final int CARD_WIDTH = 1200;
+  private final Book book;
+  private final Map<YearMonth, MonthCard> cards;
 
-  private static final int CARD_HEIGHT = 630;
-
-  private final Album album;
-  private final Map<YearMonth, String> cards;
-
-  /**
-   * @param cards the paths of the months' cards
-   */
-  Faces(Album album, Map<YearMonth, String> cards) {
-    this.album = album;
+  Faces(Book book, Map<YearMonth, MonthCard> cards) {
+    this.book = book;
     this.cards = Map.copyOf(cards);
   }
 
@@ -49,7 +39,12 @@ final class Faces {
 
   /** The best picture of some entries. */
   Optional<Face> best(Predicate<Entry> which) {
-    return BestPicture.of(album, which).map(best -> print(best.leaf(), best.shot()));
+    return BestPicture.of(book.album(), book.ledger(), which).map(Faces::print);
+  }
+
+  /** The best picture of a month. */
+  Optional<Face> best(YearMonth month) {
+    return BestPicture.of(book.album(), book.ledger(), month).map(Faces::print);
   }
 
   /**
@@ -59,12 +54,15 @@ final class Faces {
    */
   Optional<Face> ofMonth(YearMonth month, String words) {
     return Optional.ofNullable(cards.get(month))
-        .map(path -> new Face(path, CARD_WIDTH, CARD_HEIGHT, words));
+        .map(card -> new Face(card.path(), card.width(), card.height(), words));
+  }
+
+  private static Face print(BestPicture best) {
+    return print(best.leaf(), best.shot());
   }
 
   private static Face print(Leaf leaf, Shot shot) {
-    List<PrintSize> sizes = PrintSize.of(shot.facts());
-    PrintSize largest = sizes.get(sizes.size() - 1);
+    PrintSize largest = PrintSize.largest(shot.facts());
     return new Face(
         Addresses.print(shot.facts(), largest), largest.width(), largest.height(), leaf.alt(shot));
   }

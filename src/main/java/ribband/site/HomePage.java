@@ -129,9 +129,7 @@ final class HomePage {
         .filter(leaf -> !leaf.shots().isEmpty())
         .map(leaf -> YearMonth.from(leaf.entry().date()))
         .findFirst()
-        .flatMap(
-            month ->
-                BestPicture.of(book.album(), entry -> YearMonth.from(entry.date()).equals(month)))
+        .flatMap(month -> BestPicture.of(book.album(), book.ledger(), month))
         .map(new Prints(Addresses.HOME)::lead);
   }
 
@@ -144,7 +142,7 @@ final class HomePage {
     String rank =
         month.hours().isZero()
             ? "no work yet"
-            : new MonthSentence(book.ledger(), book.words()).briefRank(month);
+            : new MonthSentence(book.journal(), book.ledger(), book.words()).briefRank(month);
     return Optional.of(
         new ThisMonth(
             Saying.month(month.period()),

@@ -1,6 +1,5 @@
 package ribband.site;
 
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -96,7 +95,7 @@ final class MoneyPage {
               spent.kind() == Purchases.Kind.PRIVATE
                   ? ""
                   : spent.date().map(Object::toString).orElse(""),
-              day(spent),
+              spent.when(),
               what(spent),
               spent
                   .entry()
@@ -109,14 +108,6 @@ final class MoneyPage {
               book.words().money(spent.running())));
     }
     return lines;
-  }
-
-  private static String day(Spent spent) {
-    return switch (spent.kind()) {
-      case CARRIED -> "Before";
-      case PRIVATE -> spent.date().map(d -> Saying.month(YearMonth.from(d))).orElse("");
-      case ITEM, REST -> spent.date().map(Saying::day).orElse("");
-    };
   }
 
   private static String what(Spent spent) {

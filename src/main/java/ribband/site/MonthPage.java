@@ -3,11 +3,9 @@ package ribband.site;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 import ribband.album.Leaf;
 import ribband.chart.Chart;
 import ribband.chart.PhaseBars;
-import ribband.journal.Entry;
 import ribband.ledger.Row;
 import ribband.ledger.Sums;
 import ribband.measure.Hours;
@@ -23,7 +21,7 @@ final class MonthPage {
 
   MonthPage(Book book) {
     this.book = book;
-    this.sentence = new MonthSentence(book.ledger(), book.words());
+    this.sentence = new MonthSentence(book.journal(), book.ledger(), book.words());
   }
 
   /**
@@ -65,10 +63,12 @@ final class MonthPage {
 
   View view(Row<YearMonth> month, List<Leaf> leaves) {
     String page = Addresses.month(month.period());
-    Predicate<Entry> inMonth = entry -> YearMonth.from(entry.date()).equals(month.period());
     return new View(
         Saying.month(month.period()),
-        BestPicture.of(book.album(), inMonth).map(new Prints(page)::lead).stream().toList(),
+        BestPicture.of(book.album(), book.ledger(), month.period())
+            .map(new Prints(page)::lead)
+            .stream()
+            .toList(),
         Hull.of(book, before(month.period()), month.toDate()),
         sentence.of(month),
         Saying.hoursInColumn(month.hours()),

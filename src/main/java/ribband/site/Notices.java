@@ -2,7 +2,6 @@ package ribband.site;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import ribband.album.Leaf;
 import ribband.journal.Entry;
 import ribband.measure.Saying;
@@ -69,13 +68,6 @@ final class Notices {
   }
 
   static String phases(Book book, Entry entry) {
-    List<String> titles = new ArrayList<>();
-    for (Map.Entry<String, ?> phase : entry.hours().entrySet()) {
-      titles.add(book.phaseTitle(phase.getKey()));
-    }
-    if (titles.isEmpty()) {
-      entry.phase().ifPresent(phase -> titles.add(book.phaseTitle(phase)));
-    }
-    return Saying.list(titles);
+    return Saying.list(entry.phases().stream().map(book::phaseTitle).toList());
   }
 }

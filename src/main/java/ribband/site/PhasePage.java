@@ -119,7 +119,7 @@ final class PhasePage {
 
   /** Those of the leaves that are of a phase. */
   static List<Leaf> leaves(Phase phase, List<Leaf> leaves) {
-    return leaves.stream().filter(leaf -> EntryPhases.isIn(phase, leaf.entry())).toList();
+    return leaves.stream().filter(leaf -> leaf.entry().phases().contains(phase.id())).toList();
   }
 
   private String sentence(PhaseRow row) {

@@ -41,16 +41,6 @@ final class PicturesPage {
                 prints));
       }
     }
-    return new View(Saying.counted(count(book.shownByMonth()), "picture", "pictures"), shown);
-  }
-
-  /** One that several entries show is one picture still. */
-  private static long count(Map<YearMonth, List<Leaf>> months) {
-    return months.values().stream()
-        .flatMap(List::stream)
-        .flatMap(leaf -> leaf.shots().stream())
-        .map(shot -> shot.facts().digest())
-        .distinct()
-        .count();
+    return new View(Saying.counted(book.album().pictures().size(), "picture", "pictures"), shown);
   }
 }

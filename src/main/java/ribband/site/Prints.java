@@ -125,12 +125,11 @@ public final class Prints {
             .filter(size -> size.width() <= SHOWN_WIDTH)
             .reduce((a, b) -> b)
             .orElse(made.get(0));
-    PrintSize largest = made.get(made.size() - 1);
     return new Print(
         href(facts, shown),
         String.join(", ", candidates),
         sizes,
-        href(facts, largest),
+        href(facts, PrintSize.largest(facts)),
         shown.width(),
         shown.height(),
         alt,

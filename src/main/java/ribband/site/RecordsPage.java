@@ -176,7 +176,7 @@ final class RecordsPage {
 
   private List<MonthLine> months() {
     List<MonthLine> lines = new ArrayList<>();
-    for (Row<YearMonth> month : Records.monthsByRank(book.ledger())) {
+    for (Row<YearMonth> month : Records.byRank(book.ledger().months())) {
       lines.add(
           new MonthLine(
               month.rank().orElseThrow(),

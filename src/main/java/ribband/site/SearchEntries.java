@@ -26,7 +26,7 @@ final class SearchEntries {
 
   /** Titles of the project's phases, in its order. */
   List<String> phases() {
-    return book.journal().phases().stream().map(Phase::id).map(book::phaseTitle).toList();
+    return book.journal().phases().stream().map(Phase::title).toList();
   }
 
   private SearchEntry entry(Leaf leaf) {
@@ -36,15 +36,11 @@ final class SearchEntries {
         entry.title(),
         Saying.day(entry.date()),
         entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
-        phaseIds(entry).map(book::phaseTitle).toList(),
+        entry.phases().stream().map(book::phaseTitle).toList(),
         materials(entry),
         entry.lessons(),
         leaf.shots().stream().map(Shot::caption).flatMap(c -> c.stream()).toList(),
         leaf.words());
-  }
-
-  private static Stream<String> phaseIds(Entry entry) {
-    return entry.hours().isEmpty() ? entry.phase().stream() : entry.hours().keySet().stream();
   }
 
   private static List<String> materials(Entry entry) {

@@ -55,8 +55,6 @@ public final class SearchScript {
         .forEach(phases::of);
     for (int i = 0; i < entries.size(); i++) {
       SearchEntry entry = entries.get(i);
-      entry.phases().forEach(phases::of);
-      entry.materials().forEach(materials::of);
       lessons.add(i, words(entry.lessons()));
       captions.add(i, words(entry.captions()));
       texts.add(i, SearchWords.of(entry.text()));

@@ -5,18 +5,15 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import ribband.ahead.Ahead;
 import ribband.album.Album;
 import ribband.album.Leaf;
-import ribband.album.Shot;
 import ribband.album.Showing;
 import ribband.journal.Entry;
 import ribband.journal.Journal;
@@ -81,10 +78,10 @@ public final class Site {
     void put(String path, byte[] content) throws IOException;
   }
 
-  private Site(Book book, Map<YearMonth, String> cards, Out out) {
+  private Site(Book book, Map<YearMonth, MonthCard> cards, Out out) {
     this.book = book;
     this.frames = new Frames(book);
-    this.faces = new Faces(book.album(), cards);
+    this.faces = new Faces(book, cards);
     this.face = faceOfAll();
     this.out = out;
   }
@@ -92,8 +89,7 @@ public final class Site {
   /**
    * Draws the site.
    *
-   * @param cards the path of each month's card in the site, a picture of 1200 x 630 px; empty for a
-   *     site without an address, as nobody would ever be shown one
+   * @param cards empty for a site without an address, as nobody would ever be shown one
    * @param release the tool and its version, named at the foot of each page
    * @return how many pages were drawn
    */
@@ -102,7 +98,7 @@ public final class Site {
       Ledger ledger,
       Stock stock,
       Ahead ahead,
-      Map<YearMonth, String> cards,
+      Map<YearMonth, MonthCard> cards,
       String release,
       Out out) {
     return new Site(Book.of(album, ledger, stock, ahead, release), cards, out).draw();
@@ -116,18 +112,6 @@ public final class Site {
   /** The paths of a picture's prints in the site. */
   public static List<String> printPaths(PictureFacts facts) {
     return PrintSize.of(facts).stream().map(size -> Addresses.print(facts, size)).toList();
-  }
-
-  /** The facts of all pictures that the site shows, each once. */
-  public static List<PictureFacts> picturesOf(Album album) {
-    return album.shown().stream()
-        .flatMap(leaf -> leaf.shots().stream())
-        .map(Shot::facts)
-        .collect(
-            Collectors.toMap(PictureFacts::digest, facts -> facts, (a, b) -> a, LinkedHashMap::new))
-        .values()
-        .stream()
-        .toList();
   }
 
   private int draw() {
@@ -193,7 +177,7 @@ public final class Site {
   /** The card of the latest month, else the best picture of all. */
   private Optional<Face> faceOfAll() {
     List<Row<YearMonth>> months = book.ledger().months();
-    MonthSentence sentence = new MonthSentence(book.ledger(), book.words());
+    MonthSentence sentence = new MonthSentence(book.journal(), book.ledger(), book.words());
     return months.stream()
         .skip(Math.max(0, months.size() - 1))
         .findFirst()
@@ -248,11 +232,7 @@ public final class Site {
           MonthPage.View view = pages.view(month, shown);
           String path = Addresses.month(month.period());
           Optional<Face> card =
-              faces
-                  .ofMonth(month.period(), view.sentence())
-                  .or(
-                      () ->
-                          faces.best(entry -> YearMonth.from(entry.date()).equals(month.period())));
+              faces.ofMonth(month.period(), view.sentence()).or(() -> faces.best(month.period()));
           Frame frame = frames.of(path, view.month(), view.month(), view.sentence(), card);
           put(path, templates.draw("month", frame, view));
         });
@@ -268,7 +248,7 @@ public final class Site {
           PhasePage.View view = pages.view(row, book.album().shown());
           String id = row.phase().id();
           String path = Addresses.phase(id);
-          Optional<Face> best = faces.best(entry -> EntryPhases.isIn(row.phase(), entry));
+          Optional<Face> best = faces.best(entry -> entry.phases().contains(id));
           Frame frame = frames.of(path, view.title(), titles.get(id), view.sentence(), best);
           put(path, templates.draw("phase", frame, view));
         });

@@ -5,11 +5,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
+import java.util.Optional;
 import ribband.album.Album;
 import ribband.album.Leaf;
 import ribband.album.Shot;
-import ribband.journal.Entry;
 import ribband.ledger.Ledger;
 import ribband.ledger.PhaseRow;
 import ribband.ledger.Row;
@@ -26,40 +25,32 @@ final class ChosenPictures {
    */
   record Chosen(Leaf leaf, Shot shot, List<String> standsFor) {}
 
-  private final Album album;
-
   /** By content. */
   private final Map<String, Chosen> chosen = new LinkedHashMap<>();
 
-  private ChosenPictures(Album album) {
-    this.album = album;
-  }
+  private ChosenPictures() {}
 
   /** Those of the months, then those of the phases; a picture that stands for several, once. */
   static List<Chosen> of(Album album, Ledger ledger) {
-    ChosenPictures pictures = new ChosenPictures(album);
+    ChosenPictures pictures = new ChosenPictures();
     for (Row<YearMonth> month : ledger.months()) {
-      pictures.choose(
-          Saying.month(month.period()),
-          entry -> YearMonth.from(entry.date()).equals(month.period()));
+      pictures.choose(Saying.month(month.period()), BestPicture.of(album, ledger, month.period()));
     }
     for (PhaseRow row : ledger.phases()) {
       String id = row.phase().id();
       pictures.choose(
-          row.phase().title(),
-          entry -> entry.hours().containsKey(id) || entry.phase().filter(id::equals).isPresent());
+          row.phase().title(), BestPicture.of(album, ledger, entry -> entry.phases().contains(id)));
     }
     return List.copyOf(pictures.chosen.values());
   }
 
-  private void choose(String name, Predicate<Entry> of) {
-    BestPicture.of(album, of)
-        .ifPresent(
-            best ->
-                chosen.merge(
-                    best.shot().facts().digest(),
-                    new Chosen(best.leaf(), best.shot(), List.of(name)),
-                    ChosenPictures::both));
+  private void choose(String name, Optional<BestPicture> picture) {
+    picture.ifPresent(
+        best ->
+            chosen.merge(
+                best.shot().facts().digest(),
+                new Chosen(best.leaf(), best.shot(), List.of(name)),
+                ChosenPictures::both));
   }
 
   private static Chosen both(Chosen first, Chosen again) {

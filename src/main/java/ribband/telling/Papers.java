@@ -65,12 +65,7 @@ public final class Papers {
 
   /** The print that is shown of a picture: the largest that a darkroom makes. */
   public static String print(PictureFacts facts) {
-    return Darkroom.fileName(facts, largest(facts));
-  }
-
-  static PrintSize largest(PictureFacts facts) {
-    List<PrintSize> sizes = PrintSize.of(facts);
-    return sizes.get(sizes.size() - 1);
+    return Darkroom.fileName(facts, PrintSize.largest(facts));
   }
 
   /** Where a picture's print lies in the papers' folder. */

@@ -34,7 +34,7 @@ final class PapersPage {
     this.album = album;
     this.ledger = ledger;
     this.work = new WorkTables(album.journal(), ledger);
-    this.spending = new SpendingTables(album.journal(), ledger, purchases, receipts);
+    this.spending = new SpendingTables(album.journal(), purchases, receipts);
     this.shop = new ShopTables(album.journal(), stock);
     this.pictures = pictures;
   }
@@ -116,7 +116,7 @@ final class PapersPage {
 
   private static Picture picture(ChosenPictures.Chosen chosen) {
     PictureFacts facts = chosen.shot().facts();
-    PrintSize size = Papers.largest(facts);
+    PrintSize size = PrintSize.largest(facts);
     Entry entry = chosen.leaf().entry();
     return new Picture(
         Addresses.href(Papers.PAGE, Papers.printPath(facts)),

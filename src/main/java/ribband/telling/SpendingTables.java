@@ -1,16 +1,12 @@
 package ribband.telling;
 
-import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import ribband.journal.Journal;
 import ribband.journal.JournalFolder;
-import ribband.journal.Phase;
 import ribband.journal.Purchase;
 import ribband.ledger.Cell;
-import ribband.ledger.Ledger;
-import ribband.ledger.PhaseRow;
 import ribband.ledger.Purchases;
 import ribband.ledger.Purchases.Kind;
 import ribband.ledger.Purchases.Spent;
@@ -24,15 +20,13 @@ import ribband.site.Addresses;
 final class SpendingTables {
   private final Journal journal;
   private final JournalFolder folder;
-  private final Ledger ledger;
   private final Purchases purchases;
   private final Receipts receipts;
   private final ShopTalk talk;
 
-  SpendingTables(Journal journal, Ledger ledger, Purchases purchases, Receipts receipts) {
+  SpendingTables(Journal journal, Purchases purchases, Receipts receipts) {
     this.journal = journal;
     this.folder = journal.folder();
-    this.ledger = ledger;
     this.purchases = purchases;
     this.receipts = receipts;
     this.talk = new ShopTalk(journal.project().units());
@@ -75,22 +69,14 @@ final class SpendingTables {
     boolean isDay = spent.kind() == Kind.ITEM || spent.kind() == Kind.REST;
     return new Line(
         isDay ? spent.date().map(Object::toString).orElse("") : "",
-        day(spent),
+        spent.when(),
         what(spent),
         spent.what().flatMap(Purchase::amount).map(this::packs).orElse(""),
         spent.from().orElse(""),
-        spent.phase().map(this::phaseTitle).orElse(""),
+        spent.phase().map(journal::phaseTitle).orElse(""),
         receipt.map(Receipt::label).orElse(notFound),
         receipt.map(SpendingTables::href).orElse(""),
         new Cell.Paid(spent.amount(), journal.project().currency()));
-  }
-
-  private static String day(Spent spent) {
-    return switch (spent.kind()) {
-      case CARRIED -> "Before";
-      case PRIVATE -> spent.date().map(day -> Saying.month(YearMonth.from(day))).orElse("");
-      case ITEM, REST -> spent.date().map(Saying::day).orElse("");
-    };
   }
 
   private static String what(Spent spent) {
@@ -105,16 +91,6 @@ final class SpendingTables {
   private String packs(Packs packs) {
     String each = talk.written(packs.pack());
     return packs.count() == 1 ? each : Saying.count(packs.count()) + " of " + each;
-  }
-
-  /** The ledger has no row of what is unsorted where that comes to nothing. */
-  private String phaseTitle(String id) {
-    return ledger.phases().stream()
-        .map(PhaseRow::phase)
-        .filter(phase -> phase.id().equals(id))
-        .findFirst()
-        .orElse(Phase.UNSORTED)
-        .title();
   }
 
   List<ReceiptLine> receipts() {
@@ -139,7 +115,7 @@ final class SpendingTables {
         number,
         href,
         file,
-        lines.stream().map(SpendingTables::day).distinct().collect(Collectors.joining("; ")),
+        lines.stream().map(Spent::when).distinct().collect(Collectors.joining("; ")),
         lines.stream().map(SpendingTables::what).collect(Collectors.joining("; ")),
         lines.stream().flatMap(l -> l.from().stream()).distinct().collect(Collectors.joining("; ")),
         new Cell.Paid(sum, journal.project().currency()));

@@ -28,6 +28,7 @@ import ribband.ledger.Ledger;
 import ribband.memory.Memory;
 import ribband.problem.Problem;
 import ribband.problem.Problems;
+import ribband.site.MonthCard;
 import ribband.site.Site;
 import ribband.whole.FullJournal;
 
@@ -51,7 +52,7 @@ class FeedsWrittenTest {
     file(name + ".md", "---\n" + keys + "---\n");
   }
 
-  private Map<String, byte[]> files(Map<YearMonth, String> cards) throws IOException {
+  private Map<String, byte[]> files(Map<YearMonth, MonthCard> cards) throws IOException {
     JournalReader.Read read =
         JournalReader.read(
             JournalFolder.list(folder, folder.resolve("site")), LocalDate.of(2030, 1, 1));
@@ -74,7 +75,7 @@ class FeedsWrittenTest {
     }
   }
 
-  private ReadFeeds feeds(Map<YearMonth, String> cards) throws IOException {
+  private ReadFeeds feeds(Map<YearMonth, MonthCard> cards) throws IOException {
     Map<String, byte[]> files = files(cards);
     assertEquals(List.of("feed.json", "feed.xml"), List.copyOf(files.keySet()));
     return ReadFeeds.of(files.get("feed.xml"), files.get("feed.json"));
@@ -283,8 +284,8 @@ class FeedsWrittenTest {
     ReadFeeds feeds =
         feeds(
             Map.of(
-                YearMonth.of(2026, 2), "cards/2026-02-x.png",
-                YearMonth.of(2026, 3), "cards/2026-03-x.png"));
+                YearMonth.of(2026, 2), new MonthCard("cards/2026-02-x.png", 1200, 630),
+                YearMonth.of(2026, 3), new MonthCard("cards/2026-03-x.png", 1200, 630)));
     assertEquals(
         List.of(
             item(
@@ -313,7 +314,8 @@ class FeedsWrittenTest {
                     + "<li>The whole boat: 1 hour to date</li></ul>\n"
                     + "<h3>Hours by phase</h3>\n<ul><li>Planking: 1 hour, its first</li></ul>\n")),
         feeds.items().stream().filter(item -> item.url().contains("/months/")).toList());
-    assertEquals(List.of(TEAL + "cards/2026-02-x.png", "", "", ""), images(feeds));
+    assertEquals(
+        List.of(TEAL + "cards/2026-02-x.png", "", "", ""), images(feeds));
     assertEquals(
         List.of("February 2026", "27 February 2026", "January 2026", "10 January 2026"),
         feeds.titles());

@@ -97,7 +97,7 @@ class RecordsTest {
         Optional.of(YearMonth.of(2026, 2)), Records.of(ledger).bestMonth().map(Row::period));
     assertEquals(
         List.of(YearMonth.of(2026, 2), YearMonth.of(2026, 4), YearMonth.of(2026, 1)),
-        Records.monthsByRank(ledger).stream().map(Row::period).toList());
+        Records.byRank(ledger.months()).stream().map(Row::period).toList());
   }
 
   @Test

@@ -131,6 +131,6 @@ class SelectionTest {
             .toList());
     assertEquals(
         List.of(YearMonth.of(2026, 2), YearMonth.of(2026, 1), YearMonth.of(2026, 5)),
-        Records.monthsByRank(all).stream().map(Row::period).toList());
+        Records.byRank(all.months()).stream().map(Row::period).toList());
   }
 }

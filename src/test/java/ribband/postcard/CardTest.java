@@ -4,19 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import ribband.album.Album;
-import ribband.ledger.Journals;
 import ribband.measure.Currency;
 import ribband.measure.Money;
 import ribband.measure.SaidMoney;
@@ -27,21 +21,12 @@ import ribband.recap.Recap.PiecesMade;
 
 /** What a card says of a month, and that a figure of it is never cut or broken. */
 class CardTest {
-  private static final Costs COSTS = new Costs("$226.60", "$226.60 went out", "$1,509.80");
+  private static final Costs COSTS = new Costs("$226.60 went out", "$1,509.80");
   private static final List<PiecesMade> PIECES =
       List.of(new PiecesMade("strakes", 4, 4, 16), new PiecesMade("copper rivets", 90, 622, 2400));
 
   /** The most that a project may write in one amount, and more than many of them make. */
   private static final List<Long> AMOUNTS = List.of(1_000_000_000_000L, Long.MAX_VALUE);
-
-  @TempDir Path folder;
-  private Album album;
-
-  @BeforeEach
-  void emptyAlbum() throws IOException {
-    Journals.write(folder, "project.yaml", "name: Siskin\n");
-    album = new Album(Journals.read(folder), List.of(), Optional.empty());
-  }
 
   private static Recap march(Costs costs, List<PiecesMade> pieces) {
     return new Recap(
@@ -66,7 +51,7 @@ class CardTest {
   }
 
   private Face face(Costs costs, List<PiecesMade> pieces) {
-    return Card.of(march(costs, pieces), Optional.of("A skiff"), album).face();
+    return Card.of(march(costs, pieces), Optional.of("A skiff"), Optional.empty()).face();
   }
 
   @Test
@@ -89,10 +74,10 @@ class CardTest {
 
   @Test
   void whatIsNotThereIsNotSaid() {
-    Face face = face(new Costs("", "", ""), List.of(new PiecesMade("strakes", -1, 3, 16)));
+    Face face = face(new Costs("", ""), List.of(new PiecesMade("strakes", -1, 3, 16)));
 
     assertEquals(List.of("", ""), List.of(face.money(), face.pieces()));
-    assertEquals("$12.00\u00a0to\u00a0date", face(new Costs("", "", "$12.00"), List.of()).money());
+    assertEquals("$12.00\u00a0to\u00a0date", face(new Costs("", "$12.00"), List.of()).money());
   }
 
   @Test
@@ -111,7 +96,7 @@ class CardTest {
             "",
             "",
             List.of(),
-            new Costs("−$4.00", "$4.00 came back", "$0.00"),
+            new Costs("$4.00 came back", "$0.00"),
             List.of(new PiecesMade("frames", 2, 2, 9), new PiecesMade("knees", 2, 4, 6)),
             Optional.empty(),
             "99:25",
@@ -129,7 +114,7 @@ class CardTest {
             List.of(),
             "$4.00\u00a0came\u00a0back, $0.00\u00a0to\u00a0date",
             "2\u00a0of\u00a09\u00a0frames"),
-        Card.of(march, Optional.empty(), album).face());
+        Card.of(march, Optional.empty(), Optional.empty()).face());
   }
 
   /** ISO 4217: every currency of the table, by its own places. */
@@ -157,7 +142,7 @@ class CardTest {
     SaidMoney words = new SaidMoney(currency, true);
     String moved = words.moved(amount).orElseThrow();
     String toDate = words.money(amount);
-    Face face = face(new Costs(toDate, moved, toDate), pieces);
+    Face face = face(new Costs(moved, toDate), pieces);
 
     Sheet sheet = SheetPlan.of(face, Optional.empty(), shape);
 

@@ -12,7 +12,9 @@ import ribband.album.Album;
 import ribband.album.AlbumReader;
 import ribband.album.PictureMemory;
 import ribband.album.Showing;
+import ribband.journal.Journal;
 import ribband.ledger.Journals;
+import ribband.ledger.Ledger;
 import ribband.memory.Memory;
 import ribband.problem.Problems;
 import ribband.whole.FullJournal;
@@ -42,14 +44,15 @@ class BestPictureTest {
   }
 
   private String best(String from, String to) throws IOException {
+    Journal journal = Journals.read(folder);
     Album album =
         AlbumReader.read(
-            Journals.read(folder),
+            journal,
             Showing.NOWHERE,
             PictureMemory.NONE,
             Memory.load(scratch.resolve("no-memory"), "a build"),
             new Problems());
-    return BestPicture.of(album, LocalDate.parse(from), LocalDate.parse(to))
+    return BestPicture.of(album, Ledger.of(journal), LocalDate.parse(from), LocalDate.parse(to))
         .map(best -> best.shot().file() + " of " + best.leaf().entry().address())
         .orElse("none");
   }

@@ -31,7 +31,7 @@ class MonthSentenceTest {
     Journal journal = Journals.read(folder);
     Ledger ledger = Ledger.of(journal);
     MonthSentence sentence =
-        new MonthSentence(ledger, new SaidMoney(journal.project().currency(), shown));
+        new MonthSentence(journal, ledger, new SaidMoney(journal.project().currency(), shown));
     YearMonth told = YearMonth.parse(month);
     return sentence.of(
         ledger.months().stream()

@@ -251,7 +251,6 @@ class RecapsAgainstSqlTest {
         number("SELECT SUM(minor) FROM paid" + upTo)
             + facts.carriedMoney.values().stream().mapToLong(Long::longValue).sum();
     return new Costs(
-        moved == 0 ? "" : Saying.money(new Money(moved), currency),
         moved == 0
             ? ""
             : Saying.money(new Money(Math.abs(moved)), currency)

@@ -69,6 +69,13 @@ class ChosenPicturesTest {
   }
 
   @Test
+  void aPictureStandsForNoPhaseThatItsNightHadNoHoursIn() throws IOException {
+    teal.picture("a.png", 301)
+        .entry("2026-01-02-a", "phase: sails\nhours: {planking: 1}\nphotos: [a.png]\n");
+    assertEquals(List.of("a.png of 2026-01-02: January 2026, Planking"), chosen());
+  }
+
+  @Test
   void theSameBytesUnderTwoNamesAreOnePicture() throws IOException {
     teal.picture("a.png", 301)
         .picture("again.png", 301)

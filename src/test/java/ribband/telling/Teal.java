@@ -109,8 +109,7 @@ final class Teal {
   SpendingTables spending() throws IOException {
     Journal journal = journal();
     Purchases purchases = Purchases.withUnpriced(journal);
-    return new SpendingTables(
-        journal, Ledger.of(journal), purchases, Receipts.of(purchases, journal.folder()));
+    return new SpendingTables(journal, purchases, Receipts.of(purchases, journal.folder()));
   }
 
   ShopTables shop() throws IOException {

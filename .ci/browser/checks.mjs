@@ -165,5 +165,13 @@ export function shift(tab) {
 /** The page prints, and nothing is cut off at the edge of the paper. */
 export async function print(tab) {
   const sheets = Buffer.from(await tab.pdf({ format: 'A4' })).toString('latin1').match(/\/Type\s*\/Page[^s]/g);
-  return [...sheets === null ? ['prints no page'] : [], ...await reflow(tab)];
+  return [...sheets === null ? ['prints no page'] : [], ...await reflow(tab), ...await drawnOnce(tab)];
+}
+
+/** Of each chart one drawing is seen, that for the room there is. */
+function drawnOnce(tab) {
+  return tab.evaluate(() => [...document.querySelectorAll('.chart')]
+    .map((chart) => [chart.id, [...chart.querySelectorAll('svg')].filter((svg) => svg.checkVisibility()).length])
+    .filter(([, drawings]) => drawings !== 1)
+    .map(([id, drawings]) => `${id} has ${drawings} drawings`));
 }

@@ -107,6 +107,7 @@ class ViewerInBrowserTest {
         back closes, forward opens, no dead entry stays
         paper has the page, not the viewer
         quick presses do what they say
+        the first page's picture opens, and leads to its entry
         the keyboard alone opens, goes on and closes, and finds its place again
         the month shows each with the entry it belongs to
         the pictures before and after are fetched meanwhile

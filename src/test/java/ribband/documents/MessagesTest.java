@@ -185,7 +185,7 @@ class MessagesTest {
       } else {
         Path proof =
             row.group(1).startsWith(".ci/")
-                ? Path.of(".ci/faults")
+                ? Path.of(".ci/fault", row.group(2) + ".sh")
                 : Path.of("src/test/java/ribband", row.group(1) + ".java");
         String source = Files.readString(proof, StandardCharsets.UTF_8);
         assertTrue(source.contains(row.group(2) + "("), lines.get(at));

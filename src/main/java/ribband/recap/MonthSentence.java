@@ -77,7 +77,11 @@ public final class MonthSentence {
       phases.add(
           stands.equals(hours)
               ? journal.phaseTitle(id) + " took its first " + worked
-              : journal.phaseTitle(id) + " took " + worked + " and now stands at " + figures.of(stands));
+              : journal.phaseTitle(id)
+                  + " took "
+                  + worked
+                  + " and now stands at "
+                  + figures.of(stands));
     }
     return String.join("; ", phases);
   }

@@ -314,8 +314,7 @@ class FeedsWrittenTest {
                     + "<li>The whole boat: 1 hour to date</li></ul>\n"
                     + "<h3>Hours by phase</h3>\n<ul><li>Planking: 1 hour, its first</li></ul>\n")),
         feeds.items().stream().filter(item -> item.url().contains("/months/")).toList());
-    assertEquals(
-        List.of(TEAL + "cards/2026-02-x.png", "", "", ""), images(feeds));
+    assertEquals(List.of(TEAL + "cards/2026-02-x.png", "", "", ""), images(feeds));
     assertEquals(
         List.of("February 2026", "27 February 2026", "January 2026", "10 January 2026"),
         feeds.titles());

@@ -51,6 +51,11 @@ final class Clearance {
     shaded.add(box);
   }
 
+  /** A line of steps. */
+  void take(Steps steps) {
+    steps.boxes().forEach(this::take);
+  }
+
   /** A curve, piece for piece. */
   void take(FairCurve curve) {
     int from = curve.startX();

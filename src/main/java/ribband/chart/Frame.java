@@ -16,6 +16,11 @@ record Frame(int width, int left, int right) {
     return new Frame(size.width(), widest + 14, right);
   }
 
+  /** The same sheet with its right margin wider by so much. */
+  Frame shorter(int by) {
+    return new Frame(width, left, right + by);
+  }
+
   int end() {
     return width - right;
   }

@@ -10,8 +10,7 @@ import java.util.List;
  * @param left where the dates begin
  * @param right where the dates and the rules end
  * @param zero height of the zero line
- * @param startY height of the level at the left
- * @param corners where the level changes, from left to right, and to what height
+ * @param level what is there; on a day on which something came it rises first and then falls
  * @param endX the end of the level
  * @param endY likewise
  * @param now what stands at its end
@@ -27,8 +26,7 @@ public record ShelfLevel(
     int zero,
     List<Rule> rules,
     List<MonthMark> months,
-    int startY,
-    List<Corner> corners,
+    Steps level,
     int endX,
     int endY,
     Label now,
@@ -40,14 +38,10 @@ public record ShelfLevel(
   public ShelfLevel {
     rules = List.copyOf(rules);
     months = List.copyOf(months);
-    corners = List.copyOf(corners);
     came = List.copyOf(came);
     reserve = List.copyOf(reserve);
     reserveName = List.copyOf(reserveName);
   }
-
-  /** A change of level. */
-  public record Corner(int x, int y) {}
 
   /**
    * One day on which something moved.
@@ -56,7 +50,12 @@ public record ShelfLevel(
    * @param went 0 or more
    * @param level at the day's end, 0 or more
    */
-  public record Day(LocalDate date, long came, long went, long level) {}
+  public record Day(LocalDate date, long came, long went, long level) {
+    /** All that was there on that day: what came is there before anything of it goes. */
+    long highest() {
+      return came == 0 ? level : Math.addExact(level, went);
+    }
+  }
 
   /** Something told of one date, on the level. */
   public record Delivery(LocalDate date, String text) {}

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import ribband.chart.ShelfLevel.Corner;
 import ribband.chart.ShelfLevel.Day;
 import ribband.chart.ShelfLevel.Delivery;
 
@@ -50,20 +49,25 @@ record ShelfSheet(
   }
 
   ShelfLevel draw(Size size) {
-    long highest = days.stream().mapToLong(Day::level).reduce(before, Math::max);
+    long highest = days.stream().mapToLong(Day::highest).reduce(before, Math::max);
     long top = reserve.stream().mapToLong(RunningCurve.Plan::amount).reduce(highest, Math::max);
     Ticks ticks = yardstick.ticks(0, top);
     int foot = HEAD + plot(size);
     Scale scale = Scale.of(ticks, foot, HEAD);
     List<Rule> rules = Rule.at(ticks, scale, yardstick);
     Frame frame = Frame.withRoomFor(rules, size, margin(size));
-    Days across = Days.of(days.get(0).date(), to, frame);
-    int endX = across.at(to);
-    int endY = scale.at(now());
-    List<Corner> corners = corners(across, scale);
+    Days across = Days.of(days.get(0).date(), to, frame.shorter(Steps.TAIL));
+    Steps level =
+        Steps.through(
+            frame.left(),
+            scale.at(before),
+            days.stream().map(day -> stop(day, across, scale)).toList(),
+            across.at(to) + Steps.TAIL);
+    int endX = level.endX();
+    int endY = level.endY();
     Clearance clearance = new Clearance(new Box(0, 0, frame.width(), foot - 2));
     rules.forEach(rule -> clearance.shade(rule.lettering().box()));
-    takeLevel(clearance, frame.left(), scale.at(before), corners, endX);
+    clearance.take(level);
     Label now = end(endX, endY, foot, size, frame, clearance);
     clearance.take(now.largeBox());
     List<Callout> came =
@@ -73,7 +77,7 @@ record ShelfSheet(
                     .map(
                         d ->
                             new Notes.Note(
-                                across.at(d.date()), scale.at(level(d.date())), d.text()))
+                                across.at(d.date()), scale.at(highest(d.date())), d.text()))
                     .toList());
     return new ShelfLevel(
         frame.width(),
@@ -87,8 +91,7 @@ record ShelfSheet(
             YearMonth.from(across.to()),
             across.aMonth(),
             month -> across.at(month.atDay(1))),
-        scale.at(before),
-        corners,
+        level,
         endX,
         endY,
         now,
@@ -110,38 +113,15 @@ record ShelfSheet(
     return days.get(days.size() - 1).level();
   }
 
-  private long level(LocalDate date) {
+  private long highest(LocalDate date) {
     return days.stream()
         .filter(day -> !day.date().isAfter(date))
-        .mapToLong(Day::level)
+        .mapToLong(day -> day.date().equals(date) ? day.highest() : day.level())
         .reduce(before, (earlier, later) -> later);
   }
 
-  /** One for each place on the sheet, however many days fall on it. */
-  private List<Corner> corners(Days across, Scale scale) {
-    List<Corner> corners = new ArrayList<>();
-    for (Day day : days) {
-      Corner corner = new Corner(across.at(day.date()), scale.at(day.level()));
-      if (!corners.isEmpty() && corners.get(corners.size() - 1).x() == corner.x()) {
-        corners.remove(corners.size() - 1);
-      }
-      corners.add(corner);
-    }
-    return corners;
-  }
-
-  private static void takeLevel(
-      Clearance clearance, int left, int startY, List<Corner> corners, int endX) {
-    int x = left;
-    int y = startY;
-    for (Corner corner : corners) {
-      clearance.take(new Box(x, y, corner.x(), y));
-      clearance.take(
-          new Box(corner.x(), Math.min(y, corner.y()), corner.x(), Math.max(y, corner.y())));
-      x = corner.x();
-      y = corner.y();
-    }
-    clearance.take(new Box(x, y, Math.max(x, endX), y));
+  private static Steps.Stop stop(Day day, Days across, Scale scale) {
+    return Steps.Stop.at(across.at(day.date()), scale.at(day.highest()), scale.at(day.level()));
   }
 
   /** At the level's end; on a phone over it, where the level leaves it room. */

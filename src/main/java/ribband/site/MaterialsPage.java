@@ -42,7 +42,7 @@ final class MaterialsPage {
         new StockWords(
             shop, book.showsMoney() ? Optional.of(book.words().currency()) : Optional.empty());
     this.names = new EntryNames(book.album());
-    this.charts = new ShelfCharts(book, words);
+    this.charts = new ShelfCharts(book);
   }
 
   /** What the template shows. */

@@ -3,8 +3,11 @@ package ribband.site;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 import ribband.chart.Caption;
 import ribband.chart.Chart;
@@ -16,10 +19,10 @@ import ribband.measure.Quantity;
 import ribband.measure.Saying;
 import ribband.measure.ShopUnits;
 import ribband.measure.Unit;
+import ribband.measure.Units;
 import ribband.stock.Move;
 import ribband.stock.Need;
 import ribband.stock.Shelf;
-import ribband.stock.StockWords;
 
 /** Hands a shelf's moves to its chart, in thousandths of the unit it is shown in. */
 final class ShelfCharts {
@@ -28,11 +31,9 @@ final class ShelfCharts {
   private static final BigFraction MOST = BigFraction.of(1_000_000_000).multiply(1000);
 
   private final Book book;
-  private final StockWords words;
 
-  ShelfCharts(Book book, StockWords words) {
+  ShelfCharts(Book book) {
     this.book = book;
-    this.words = words;
   }
 
   /** The chart of a shelf; none where too little moved to tell anything. */
@@ -50,16 +51,16 @@ final class ShelfCharts {
             id + "-chart",
             shelf.material() + " on hand",
             "The amount on the shelf, level from one day to the next.",
-            summary(shelf));
+            summary(shelf, unit));
     return List.of(
         ShelfLevel.chart(
             caption,
             parts(shelf.sum(Move.Kind.OPENING), unit),
             days,
             book.journal().asOf().orElseThrow(),
-            deliveries(shelf),
+            deliveries(shelf, unit),
             shelf.need().map(Need::neverBelow).filter(q -> !q.isZero()).stream()
-                .map(q -> new RunningCurve.Plan(parts(q, unit), "never below " + words.own(q)))
+                .map(q -> new RunningCurve.Plan(parts(q, unit), "never below " + said(q, unit)))
                 .toList(),
             yardstick(unit)));
   }
@@ -72,22 +73,37 @@ final class ShelfCharts {
     return all.in(unit).number().compareTo(MOST) > 0;
   }
 
-  private String summary(Shelf shelf) {
+  private String summary(Shelf shelf, Unit unit) {
     String reserve =
         shelf
             .need()
             .map(Need::neverBelow)
             .filter(q -> !q.isZero())
-            .map(q -> ", never to go below " + words.own(q))
+            .map(q -> ", never to go below " + said(q, unit))
             .orElse("");
-    return "Now " + shelf.amountOnHand().map(words::own).orElseThrow() + reserve + ".";
+    return "Now " + said(shelf.amountOnHand().orElseThrow(), unit) + reserve + ".";
   }
 
-  /** The unit that the amount on the shelf is said in. */
+  /** The smallest that what is there and what should be there are said in: one for all. */
   private Unit unit(Shelf shelf) {
-    return ShopUnits.rounded(
-            Quantity.none(shelf.unit()), book.journal().project().units(), shelf.unit())
-        .unit();
+    return Stream.of(
+            Optional.of(Quantity.none(shelf.unit())),
+            shelf.amountOnHand(),
+            shelf.need().map(Need::neverBelow))
+        .flatMap(Optional::stream)
+        .map(amount -> ShopUnits.rounded(amount, units(), shelf.unit()).unit())
+        .min(Comparator.comparing(Unit::size))
+        .orElseThrow();
+  }
+
+  private Units units() {
+    return book.journal().project().units();
+  }
+
+  /** Rounded as a shop measures, but never said in another unit than the rest of the chart. */
+  private String said(Quantity amount, Unit unit) {
+    Quantity usual = ShopUnits.rounded(amount, units(), unit);
+    return Saying.quantity(usual.unit().equals(unit) ? usual : quantity(parts(amount, unit), unit));
   }
 
   private static List<ShelfLevel.Day> days(Shelf shelf, Unit unit) {
@@ -111,14 +127,14 @@ final class ShelfCharts {
     return new ArrayList<>(days.values());
   }
 
-  private List<ShelfLevel.Delivery> deliveries(Shelf shelf) {
+  private List<ShelfLevel.Delivery> deliveries(Shelf shelf, Unit unit) {
     return shelf.moves().stream()
         .filter(move -> move.kind() == Move.Kind.BOUGHT)
         .filter(move -> move.entry().filter(Entry::isPublic).isPresent())
         .map(
             move ->
                 new ShelfLevel.Delivery(
-                    move.date().orElseThrow(), words.own(move.amount()) + " came"))
+                    move.date().orElseThrow(), said(move.amount(), unit) + " came"))
         .toList();
   }
 
@@ -138,8 +154,8 @@ final class ShelfCharts {
         Yardstick.Division.TENTHS,
         parts -> Saying.quantity(quantity(parts, Unit.PIECES)),
         parts -> Saying.quantity(quantity(parts, unit)),
-        parts -> words.own(quantity(parts, unit)),
-        parts -> words.own(quantity(parts, unit)));
+        parts -> said(quantity(parts, unit), unit),
+        parts -> said(quantity(parts, unit), unit));
   }
 
   private static Quantity quantity(long parts, Unit unit) {

@@ -61,17 +61,17 @@ class ShelfLevelTest {
   @Test
   void theLineIsLevelFromDayToDay() {
     ShelfLevel wide = chart(DAYS, List.of(), 4000).wide();
-    assertEquals(3, wide.corners().size());
+    assertEquals(3, wide.level().corners().size());
     // 50 stands at the top of the plot of 120, so a fluid ounce is 2.4 high.
     assertEquals("50 fl oz", wide.rules().get(wide.rules().size() - 1).label());
-    assertEquals(wide.zero() - 48, wide.startY());
+    assertEquals(wide.zero() - 48, wide.level().y());
     assertEquals(
         List.of(wide.zero() - 38, wide.zero() - 115, wide.zero() - 7),
-        wide.corners().stream().map(ShelfLevel.Corner::y).toList());
+        wide.level().corners().stream().map(Steps.Corner::y).toList());
     assertEquals(wide.zero() - 7, wide.endY());
     assertEquals("3 fl oz", wide.now().text());
     assertEquals(wide.right(), wide.endX());
-    assertTrue(wide.corners().get(0).x() > wide.left());
+    assertTrue(wide.level().corners().get(0).x() > wide.left());
   }
 
   @Test
@@ -84,7 +84,41 @@ class ShelfLevelTest {
             .wide();
     Callout came = wide.came().get(0);
     assertEquals("32 fl oz came", came.label().text());
-    assertEquals(wide.corners().get(1), new ShelfLevel.Corner(came.x(), came.foot()));
+    assertEquals(wide.level().corners().get(1), new Steps.Corner(came.x(), List.of(), came.foot()));
+  }
+
+  @Test
+  void whatCameAndWentOnOneDayRisesFirstAndThenFalls() {
+    LocalDate came = LocalDate.of(2026, 2, 20);
+    List<ShelfLevel.Day> days =
+        List.of(new ShelfLevel.Day(came, 40000, 50000, 10000), day("2026-04-01", 0, 10000, 0));
+    for (ShelfLevel shape :
+        chart(days, List.of(new ShelfLevel.Delivery(came, "40 fl oz came")), 4000).shapes()) {
+      // 20 and 40 were there at once, on a scale to 60.
+      assertEquals("60 fl oz", shape.rules().get(shape.rules().size() - 1).label());
+      int top = shape.rules().get(shape.rules().size() - 1).at();
+      Steps.Corner corner = shape.level().corners().get(0);
+      assertEquals(List.of(top), corner.turns());
+      assertEquals(shape.zero() - (shape.zero() - top) / 6, corner.y(), 1);
+      assertEquals(top, shape.came().get(0).foot());
+      assertEquals(List.of(), shape.level().corners().get(1).turns());
+    }
+  }
+
+  @Test
+  void aChangeOnTheLastDayIsDrawnBeforeTheEnd() {
+    for (long level : new long[] {0, 3000, 47000, 48000}) {
+      List<ShelfLevel.Day> days = new ArrayList<>(DAYS);
+      days.add(new ShelfLevel.Day(LocalDate.of(2026, 5, 1), 0, 0, level));
+      for (ShelfLevel shape : chart(days, List.of(), 4000).shapes()) {
+        List<Steps.Corner> corners = shape.level().corners();
+        Steps.Corner last = corners.get(corners.size() - 1);
+        assertEquals(shape.endY(), last.y());
+        assertEquals(shape.endX(), shape.level().endX());
+        assertEquals(shape.endX(), last.x() + Steps.TAIL);
+        assertTrue(shape.endX() <= shape.right());
+      }
+    }
   }
 
   @Test
@@ -130,8 +164,8 @@ class ShelfLevelTest {
     }
     Chart<ShelfLevel> chart = chart(years, List.of(), 4000);
     for (ShelfLevel shape : chart.shapes()) {
-      long places = shape.corners().stream().map(ShelfLevel.Corner::x).distinct().count();
-      assertEquals(places, shape.corners().size());
+      long places = shape.level().corners().stream().map(Steps.Corner::x).distinct().count();
+      assertEquals(places, shape.level().corners().size());
       assertTrue(places <= shape.width());
     }
   }

@@ -41,9 +41,19 @@ public record Standing(List<PhaseStanding> phases, Map<String, List<PieceCount>>
    */
   public static Standing of(
       Journal journal, Ledger ledger, Map<String, PieceCount> pieces, LocalDate asOf) {
+    return of(journal, ledger.phases(), pieces, asOf);
+  }
+
+  /**
+   * The same from the phases' figures alone.
+   *
+   * @param rows as they stood on that day
+   */
+  public static Standing of(
+      Journal journal, List<PhaseRow> rows, Map<String, PieceCount> pieces, LocalDate asOf) {
     Progress progress = Progress.of(journal, pieces, asOf);
     List<PhaseStanding> phases = new ArrayList<>();
-    for (PhaseRow row : ledger.phases()) {
+    for (PhaseRow row : rows) {
       Optional<Hours> planned = row.phase().hours().filter(hours -> !hours.isZero());
       Complete complete = progress.of(row.phase().id(), row.hours(), planned);
       phases.add(new PhaseStanding(row.phase(), row.hours(), row.cost(), complete));

@@ -1,72 +1,65 @@
 package ribband.site;
 
-import java.math.BigInteger;
-import java.util.ArrayList;
+import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.numbers.fraction.BigFraction;
 import ribband.ledger.PhaseRow;
+import ribband.ledger.Row;
 import ribband.ledger.Sums;
-import ribband.measure.Hours;
-import ribband.measure.Saying;
+import ribband.pieces.PieceCount;
+import ribband.plan.EarnedValue;
+import ribband.plan.Standing;
+import ribband.plan.StandingWords;
 
 /**
- * How far along the drawn hull she is, by the hours planned.
+ * How far along the drawn hull she is: what is complete of all phases with planned hours.
  *
  * @param from where the part begins that is told of, 40 to 960
  * @param mark where she stands, 40 to 960
- * @param share of the plan worked, said
- * @param planned hours of all phases that have a plan, said
+ * @param share of her that is built, said
  * @param said the drawing in words, for who cannot see it
  */
-record Hull(int from, int mark, String share, String planned, String said) {
+record Hull(int from, int mark, String share, String said) {
   private static final int FIRST_STATION = 40;
   private static final int LENGTH = 920;
 
   /** To date; none without a plan. */
   static List<Hull> of(Book book) {
-    Sums whole = book.ledger().whole();
-    return of(book, whole, whole);
+    return complete(book.whole().standing()).map(complete -> of(complete, complete)).stream()
+        .toList();
   }
 
-  /**
-   * Up to a day, with what was won since another; none without a plan.
-   *
-   * @param before all that was worked before the part told of
-   */
-  static List<Hull> of(Book book, Sums before, Sums toDate) {
-    List<PhaseRow> phases = book.ledger().phases();
-    Hours planned =
-        Hours.sum(phases.stream().flatMap(row -> row.phase().hours().stream()).toList());
-    if (planned.isZero()) {
-      return List.of();
-    }
-    Hours worked = workedAgainstPlan(phases, toDate);
-    String share = Saying.share(worked.seconds(), planned.seconds());
-    return List.of(
-        new Hull(
-            station(workedAgainstPlan(phases, before), planned),
-            station(worked, planned),
-            share,
-            Saying.hours(planned),
-            share + " of the planned hours are worked"));
+  /** At a month's end, with what was won in it; none without a plan. */
+  static List<Hull> of(Book book, Row<YearMonth> month) {
+    YearMonth before = month.period().minusMonths(1);
+    Sums carried = book.month(before).map(Row::toDate).orElse(book.ledger().carried());
+    Optional<BigFraction> from = complete(book, carried, before.atEndOfMonth());
+    Optional<BigFraction> to = complete(book, month.toDate(), month.period().atEndOfMonth());
+    return from.flatMap(f -> to.map(t -> of(f, t))).stream().toList();
   }
 
-  /** Hours beyond a phase's plan bring the boat no nearer to the water. */
-  private static Hours workedAgainstPlan(List<PhaseRow> phases, Sums sums) {
-    List<Hours> worked = new ArrayList<>();
-    for (PhaseRow row : phases) {
-      Hours hours = sums.hoursOf(row.phase().id());
-      Optional<Hours> plan = row.phase().hours();
-      plan.ifPresent(p -> worked.add(p.compareTo(hours) < 0 ? p : hours));
-    }
-    return Hours.sum(worked);
+  private static Optional<BigFraction> complete(Book book, Sums toDate, LocalDate day) {
+    List<PhaseRow> rows = book.ledger().phases().stream().map(row -> as(row, toDate)).toList();
+    return complete(Standing.of(book.journal(), rows, PieceCount.of(book.journal(), day), day));
   }
 
-  private static int station(Hours part, Hours whole) {
-    return FIRST_STATION
-        + BigInteger.valueOf(part.seconds())
-            .multiply(BigInteger.valueOf(LENGTH))
-            .divide(BigInteger.valueOf(whole.seconds()))
-            .intValueExact();
+  private static PhaseRow as(PhaseRow row, Sums toDate) {
+    String id = row.phase().id();
+    return new PhaseRow(row.phase(), row.sessions(), toDate.hoursOf(id), toDate.costOf(id));
+  }
+
+  private static Optional<BigFraction> complete(Standing standing) {
+    return standing.whole().map(EarnedValue::complete);
+  }
+
+  private static Hull of(BigFraction from, BigFraction to) {
+    String share = StandingWords.share(to);
+    return new Hull(station(from), station(to), share, "She is " + share + " built, by the plan");
+  }
+
+  private static int station(BigFraction share) {
+    return FIRST_STATION + share.multiply(LENGTH).intValue();
   }
 }

@@ -7,7 +7,6 @@ import ribband.album.Leaf;
 import ribband.chart.Chart;
 import ribband.chart.PhaseBars;
 import ribband.ledger.Row;
-import ribband.ledger.Sums;
 import ribband.measure.Hours;
 import ribband.measure.Money;
 import ribband.measure.Saying;
@@ -69,7 +68,7 @@ final class MonthPage {
             .map(new Prints(page)::lead)
             .stream()
             .toList(),
-        Hull.of(book, before(month.period()), month.toDate()),
+        Hull.of(book, month),
         sentence.of(month),
         Saying.hoursInColumn(month.hours()),
         Saying.count(month.nights()),
@@ -84,10 +83,6 @@ final class MonthPage {
         hidden(month, leaves),
         new Prints(page).gallery(leaves, false),
         neighbours(month, page));
-  }
-
-  private Sums before(YearMonth month) {
-    return book.month(month.minusMonths(1)).map(Row::toDate).orElse(book.ledger().carried());
   }
 
   private List<PhaseShare> phases(Row<YearMonth> month, String page) {

@@ -65,9 +65,7 @@ class EdgesTest {
                         + "carried: {sessions: 3, hours: {a: 4:30}, cost: {a: 12.50}}\n"));
 
     assertTrue(
-        site.page("index.html")
-            .text()
-            .contains("hours 4:30 sessions 3 spent €12.50 of the plan 45%"));
+        site.page("index.html").text().contains("hours 4:30 sessions 3 spent €12.50 built 45%"));
     assertTrue(site.page("money.html").text().contains("Carried in from before this journal"));
   }
 

@@ -1,13 +1,16 @@
 package ribband.chart;
 
 import java.time.LocalDate;
+import java.time.Year;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import ribband.measure.Saying;
 
@@ -85,14 +88,25 @@ public record YearOfNights(
   /** The amount of the longest night of all, and whether one night alone has it. */
   private record Tallest(long amount, boolean alone) {}
 
+  /** The chart of a year whose nights are all told. */
+  public static Chart<YearOfNights> chart(
+      Caption caption, int year, List<Night> nights, Yardstick yardstick) {
+    return chart(caption, year, nights, Map.of(), yardstick);
+  }
+
   /**
    * The chart of a year.
    *
    * @param nights of any years, none twice; only this year's are drawn, but the longest of all sets
    *     the scale, so that years can be held against each other
+   * @param untold what nights without a tick add to their month's sum; months of any years
    */
   public static Chart<YearOfNights> chart(
-      Caption caption, int year, List<Night> nights, Yardstick yardstick) {
+      Caption caption,
+      int year,
+      List<Night> nights,
+      Map<YearMonth, Long> untold,
+      Yardstick yardstick) {
     long longest = nights.stream().mapToLong(Night::amount).max().orElse(0);
     Tallest tallest =
         new Tallest(longest, nights.stream().filter(night -> night.amount == longest).count() == 1);
@@ -103,11 +117,18 @@ public record YearOfNights(
       }
     }
     List<Night> own = ofYear.values().stream().sorted(Comparator.comparing(Night::date)).toList();
+    Year at = Year.of(year);
+    Map<YearMonth, Long> rest =
+        untold.entrySet().stream()
+            .filter(month -> Year.from(month.getKey()).equals(at))
+            .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     return Chart.of(
-        caption, size -> draw(year, own, tallest, yardstick, size), table(own, yardstick));
+        caption,
+        size -> draw(year, own, rest, tallest, yardstick, size),
+        table(own, sum(rest), yardstick));
   }
 
-  private static Table table(List<Night> nights, Yardstick yardstick) {
+  private static Table table(List<Night> nights, long untold, Yardstick yardstick) {
     List<Table.Row> rows =
         nights.stream()
             .map(
@@ -117,8 +138,17 @@ public record YearOfNights(
                         night.href,
                         List.of(yardstick.figure(night.amount))))
             .toList();
-    Table.Row all = Table.Row.of("All", List.of(yardstick.figure(sum(nights.stream()))));
-    return new Table("Night", List.of(yardstick.what()), rows, List.of(all));
+    long all = Math.addExact(sum(nights.stream()), untold);
+    List<Table.Row> foot = new ArrayList<>();
+    if (untold != 0) {
+      foot.add(Table.Row.of("Not shown", List.of(yardstick.figure(untold))));
+    }
+    foot.add(Table.Row.of("All", List.of(yardstick.figure(all))));
+    return new Table("Night", List.of(yardstick.what()), rows, foot);
+  }
+
+  private static long sum(Map<YearMonth, Long> untold) {
+    return untold.values().stream().reduce(0L, Math::addExact);
   }
 
   private static long sum(Stream<Night> nights) {
@@ -126,15 +156,20 @@ public record YearOfNights(
   }
 
   private static YearOfNights draw(
-      int year, List<Night> nights, Tallest tallest, Yardstick yardstick, Size size) {
+      int year,
+      List<Night> nights,
+      Map<YearMonth, Long> untold,
+      Tallest tallest,
+      Yardstick yardstick,
+      Size size) {
     // No month has more than the year.
-    int sums = Lettering.width(yardstick.figure(sum(nights.stream())));
+    int sums = Lettering.width(yardstick.figure(Math.addExact(sum(nights.stream()), sum(untold))));
     Frame frame = new Frame(size.width(), name(size), sums + 14);
     List<Line> lines = new ArrayList<>();
     for (int month = 1; month <= 12; month++) {
       YearMonth at = YearMonth.of(year, month);
       List<Night> own = nights.stream().filter(n -> YearMonth.from(n.date).equals(at)).toList();
-      lines.add(line(at, own, tallest, yardstick, size, frame));
+      lines.add(line(at, own, untold.getOrDefault(at, 0L), tallest, yardstick, size, frame));
     }
     int bottom = TOP + 12 * pitch(size) + 6;
     List<Label> days =
@@ -159,6 +194,7 @@ public record YearOfNights(
   private static Line line(
       YearMonth month,
       List<Night> nights,
+      long untold,
       Tallest tallest,
       Yardstick yardstick,
       Size size,
@@ -178,7 +214,7 @@ public record YearOfNights(
                         Saying.day(night.date) + ": " + yardstick.words(night.amount)))
             .toList();
     String name = size == Size.NARROW ? Saying.shortMonth(month) : Saying.monthName(month);
-    long sum = sum(nights.stream());
+    long sum = Math.addExact(sum(nights.stream()), untold);
     return new Line(
         ticks.isEmpty() ? Weight.QUIET : Weight.STRONG,
         new Label(0, y, Label.Anchor.START, name),

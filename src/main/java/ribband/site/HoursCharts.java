@@ -30,9 +30,13 @@ final class HoursCharts {
   /** The running total of hours, with the builder's marks on it. */
   List<Chart<RunningCurve>> running() {
     List<RunningCurve.Step> steps = new ArrayList<>();
-    book.ledger()
+    ShownNights shown = ShownNights.of(book);
+    shown
         .nights()
         .forEach((date, hours) -> steps.add(new RunningCurve.Step(date, hours.seconds())));
+    shown
+        .untold()
+        .forEach((month, hours) -> steps.add(new RunningCurve.Step(end(month), hours.seconds())));
     if (steps.isEmpty()) {
       return List.of();
     }
@@ -61,6 +65,12 @@ final class HoursCharts {
             yardstick));
   }
 
+  /** Hours without a day stand at their month's end, which the last month has not seen yet. */
+  private LocalDate end(YearMonth month) {
+    LocalDate end = month.atEndOfMonth();
+    return book.journal().asOf().filter(end::isAfter).orElse(end);
+  }
+
   /** spec: the marks of private entries are not shown. */
   private List<RunningCurve.Note> marks() {
     return book.album().shown().stream()
@@ -70,12 +80,13 @@ final class HoursCharts {
         .toList();
   }
 
-  /** From the first night of each phase to its last. */
+  /** From the first night of each phase that may be shown to its last. */
   private List<Span> spans() {
     List<Span> spans = new ArrayList<>();
     for (PhaseRow row : book.ledger().phases()) {
       List<LocalDate> nights =
           book.ledger().entries().stream()
+              .filter(entry -> entry.period().isPublic())
               .filter(entry -> !entry.sums().hoursOf(row.phase().id()).isZero())
               .map(entry -> entry.period().date())
               .distinct()

@@ -58,7 +58,7 @@ final class PhasePage {
    * A line of the audit.
    *
    * @param href empty where there is no page to lead to
-   * @param date for machines; empty where it is no single day
+   * @param date for machines; empty where it is no single day that may be told
    */
   record Audit(
       String date,
@@ -182,22 +182,45 @@ final class PhasePage {
     for (Row<Entry> row : book.ledger().entries()) {
       Hours hours = row.sums().hoursOf(phase);
       Money cost = row.sums().costOf(phase);
-      boolean showsCost = !cost.isZero() && book.showsMoney() && row.period().isPublic();
-      if (hours.isZero() && !showsCost) {
+      Entry entry = row.period();
+      boolean showsCost = !cost.isZero() && book.showsMoney();
+      if (!entry.isPublic() || hours.isZero() && !showsCost) {
         continue;
       }
       running = running.plus(hours);
-      Entry entry = row.period();
       lines.add(
           new Audit(
               entry.date().toString(),
               Saying.day(entry.date()),
-              entry.isPublic() ? names.of(entry) : "Not listed",
-              entry.isPublic() ? Addresses.href(page, Addresses.entry(entry)) : "",
+              names.of(entry),
+              Addresses.href(page, Addresses.entry(entry)),
               hours.isZero() ? "–" : Saying.hoursInColumn(hours),
               Saying.hoursInColumn(running),
-              entry.isPublic() ? book.words().moneyOrDash(cost) : ""));
+              book.words().moneyOrDash(cost)));
     }
+    notShown(phase, running).ifPresent(lines::add);
     return lines;
+  }
+
+  /** Private nights as one line without a day, so that the hours add up. */
+  private Optional<Audit> notShown(String phase, Hours shown) {
+    List<Row<Entry>> rows =
+        book.ledger().entries().stream()
+            .filter(row -> !row.period().isPublic())
+            .filter(row -> !row.sums().hoursOf(phase).isZero())
+            .toList();
+    long nights = rows.stream().map(row -> row.period().date()).distinct().count();
+    Hours hours = Hours.sum(rows.stream().map(row -> row.sums().hoursOf(phase)).toList());
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Audit(
+                "",
+                "–",
+                "Not shown, " + Saying.counted(nights, "night", "nights"),
+                "",
+                Saying.hoursInColumn(hours),
+                Saying.hoursInColumn(shown.plus(hours)),
+                ""));
   }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import ribband.album.Leaf;
 import ribband.chart.Chart;
 import ribband.chart.YearOfNights;
@@ -26,11 +27,13 @@ final class RecordsPage {
 
   private final Book book;
   private final Map<LocalDate, Entry> entryOfDay;
+  private final ShownNights shown;
   private final EntryNames names;
 
   RecordsPage(Book book) {
     this.book = book;
     this.entryOfDay = book.firstEntryOfDay();
+    this.shown = ShownNights.of(book);
     this.names = new EntryNames(book.album());
   }
 
@@ -52,7 +55,7 @@ final class RecordsPage {
   /**
    * A long night.
    *
-   * @param title empty where private
+   * @param date empty where private, as are the title and the link
    */
   record NightLine(String date, String day, String hours, String title, String href) {}
 
@@ -84,7 +87,7 @@ final class RecordsPage {
                     new Fact(
                         "Longest night",
                         Saying.hoursInColumn(night.hours()),
-                        Saying.hourOrHours(night.hours()) + " on " + Saying.day(night.date()),
+                        Saying.hourOrHours(night.hours()) + onDay(night.date()),
                         entryHref(night.date()))));
     stretch(records.runOfNights(), "Longest run", "night in a row", "nights in a row")
         .ifPresent(facts::add);
@@ -109,35 +112,51 @@ final class RecordsPage {
     return facts;
   }
 
-  private static Optional<Fact> stretch(
+  private Optional<Fact> stretch(
       Optional<Stretch> stretch, String name, String one, String several) {
     return stretch.map(
         s ->
             new Fact(
                 name,
                 Saying.count(s.length()),
-                (s.length() == 1 ? one : several)
-                    + ", "
-                    + Saying.day(s.from())
-                    + (s.from().equals(s.to()) ? "" : " to " + Saying.day(s.to())),
+                (s.length() == 1 ? one : several) + ", " + days(s),
                 ""));
+  }
+
+  /** Private nights hold their record, without a day. */
+  private String onDay(LocalDate date) {
+    return shown.has(date) ? " on " + Saying.day(date) : " in one night";
+  }
+
+  /** By month alone where a private night is in it or ends it. */
+  private String days(Stretch stretch) {
+    boolean told =
+        book.ledger().nights().keySet().stream()
+            .filter(day -> !day.isBefore(stretch.from().minusDays(1)))
+            .filter(day -> !day.isAfter(stretch.to().plusDays(1)))
+            .allMatch(shown::has);
+    Function<LocalDate, String> say = told ? Saying::day : day -> Saying.month(YearMonth.from(day));
+    String from = say.apply(stretch.from());
+    String to = say.apply(stretch.to());
+    return from.equals(to) ? from : from + " to " + to;
   }
 
   private Optional<Fact> mostPieces() {
     return book.records()
         .mostPieces()
         .map(
-            made ->
-                new Fact(
-                    "Most pieces in a night",
-                    Saying.count(made.count()),
-                    made.kind() + " on " + Saying.day(made.date()),
-                    book.album().shown().stream()
-                        .map(Leaf::entry)
-                        .filter(entry -> tellsOf(entry, made))
-                        .findFirst()
-                        .map(RecordsPage::href)
-                        .orElse("")));
+            made -> {
+              Optional<Entry> told =
+                  book.album().shown().stream()
+                      .map(Leaf::entry)
+                      .filter(entry -> tellsOf(entry, made))
+                      .findFirst();
+              return new Fact(
+                  "Most pieces in a night",
+                  Saying.count(made.count()),
+                  made.kind() + told.map(e -> " on " + Saying.day(made.date())).orElse(""),
+                  told.map(RecordsPage::href).orElse(""));
+            });
   }
 
   private static boolean tellsOf(Entry entry, Made made) {
@@ -192,15 +211,15 @@ final class RecordsPage {
   private List<NightLine> nights() {
     List<NightLine> lines = new ArrayList<>();
     for (Night night : book.records().nights().stream().limit(LONGEST_NIGHTS).toList()) {
-      Optional<Entry> entry = Optional.ofNullable(entryOfDay.get(night.date()));
+      Optional<Entry> entry = Optional.of(night.date()).filter(shown::has).map(entryOfDay::get);
       // spec: records show no title and no link of a private entry.
       lines.add(
           new NightLine(
-              night.date().toString(),
-              Saying.day(night.date()),
+              entry.map(e -> e.date().toString()).orElse(""),
+              entry.map(e -> Saying.day(e.date())).orElse("not shown"),
               Saying.hoursInColumn(night.hours()),
               entry.map(names::of).orElse(""),
-              entryHref(night.date())));
+              entry.map(RecordsPage::href).orElse("")));
     }
     return lines;
   }
@@ -234,7 +253,11 @@ final class RecordsPage {
   }
 
   private String entryHref(LocalDate date) {
-    return Optional.ofNullable(entryOfDay.get(date)).map(RecordsPage::href).orElse("");
+    return Optional.of(date)
+        .filter(shown::has)
+        .map(entryOfDay::get)
+        .map(RecordsPage::href)
+        .orElse("");
   }
 
   private static String href(Entry entry) {

@@ -146,19 +146,69 @@ class DiscretionTest {
 
     Document records = site.page("records.html");
     Element night = records.selectFirst(".records div:contains(Longest night)");
-    assertEquals("Longest night 9:00 hours on 2 January 2026", night.text());
+    assertEquals("Longest night 9:00 hours in one night", night.text());
     assertTrue(night.select("a").isEmpty());
     Element row = records.selectFirst("table:has(caption:contains(The longest nights)) tbody tr");
-    assertEquals("2 January 2026 9:00", row.text());
+    assertEquals("not shown 9:00", row.text());
     assertTrue(row.select("a").isEmpty());
     assertEquals(
-        List.of("1 January 2026 1 January 2026 1:00 1:00", "2 January 2026 Not listed 9:00 10:00"),
+        List.of("1 January 2026 1 January 2026 1:00 1:00", "– Not shown, 1 night 9:00 10:00"),
         site.page("phases/planking.html")
             .select("table:has(caption:contains(Entry by entry)) > tbody > tr")
             .eachText());
     assertEquals(List.of(), site.filesWith("Zebra"));
     assertEquals(
         "All figures as of 2 January 2026", site.page("index.html").selectFirst(".asof").text());
+  }
+
+  @Test
+  void privateNightsHaveNoDayAndTheirHoursStayInTheSums() throws IOException {
+    String hidden = "hours: 2:40\nphase: planking\nprivate: true\n---\n";
+    new InMemory(folder)
+        .with("project.yaml", "phases: [planking]\n")
+        .with("2026-01-01.md", "---\nhours: 1\nphase: planking\n---\n")
+        .with("2026-01-02.md", "---\n" + hidden)
+        .with("2026-01-03-a.md", "---\nhours: 1:30\nphase: planking\n---\n")
+        .with("2026-01-03-b.md", "---\nhours: 0:15\nphase: planking\nprivate: true\n---\n")
+        .with("2026-01-04.md", "---\n" + hidden)
+        .with("2026-01-05.md", "---\nhours: 0:30\nphase: planking\n---\n");
+
+    Published site = new Builder(folder).publish();
+
+    for (String page : List.of("index.html", "records.html")) {
+      Element nights = site.page(page).getElementById("nights-2026");
+      assertEquals(
+          List.of(
+              "1 January 2026: 1 hour", "3 January 2026: 1¾ hours", "5 January 2026: ½ hour"),
+          nights.select(".chart-wide .night title").eachText());
+      assertEquals(List.of("8:35"), nights.select(".chart-wide .sum").eachText());
+      assertEquals(
+          List.of(
+              "1 January 2026 1:00",
+              "3 January 2026 1:45",
+              "5 January 2026 0:30",
+              "Not shown 5:20",
+              "All 8:35"),
+          nights.select("tbody tr, tfoot tr").eachText());
+      assertEquals(
+          "5 nights, 8:35 hours. 5:20 hours of them not shown by night.",
+          nights.selectFirst("figcaption").ownText());
+    }
+    assertEquals(
+        "Longest run 5 nights in a row, January 2026",
+        site.page("records.html").selectFirst(".records div:contains(Longest run)").text());
+    assertEquals(
+        List.of(
+            "1 January 2026 1 January 2026 1:00 1:00",
+            "3 January 2026 A 1:30 2:30",
+            "5 January 2026 5 January 2026 0:30 3:00",
+            "– Not shown, 3 nights 5:35 8:35"),
+        site.page("phases/planking.html")
+            .select("table:has(caption:contains(Entry by entry)) > tbody > tr")
+            .eachText());
+    for (String day : List.of("2 January 2026", "4 January 2026", "2026-01-02", "2026-01-04")) {
+      assertEquals(List.of(), site.filesWith(day), day);
+    }
   }
 
   @Test
@@ -183,7 +233,7 @@ class DiscretionTest {
 
     Document records = site.page("records.html");
     Element pieces = records.selectFirst(".records div:contains(Most pieces)");
-    assertEquals("Most pieces in a night 5 strakes on 2 January 2026", pieces.text());
+    assertEquals("Most pieces in a night 5 strakes", pieces.text());
     assertTrue(pieces.select("a").isEmpty());
     Element dearest = records.selectFirst(".records div:contains(Dearest)");
     assertEquals("Dearest purchase $31.41 clamps, on 1 January 2026", dearest.text());

@@ -147,6 +147,16 @@ class NoTraceTest {
     assertEquals(one, another);
   }
 
+  /** Within its month and its week: what a month or a forecast by weeks adds up is told. */
+  @Test
+  void theDayOfAPrivateNightChangesNoByte() throws IOException {
+    String hidden = "---\nphase: planking\nhours: 1:20\nprivate: true\n---\nSilent.\n";
+
+    assertEquals(
+        site(folder, FullJournal.PROJECT, "2026/2026-05-19.md", hidden),
+        site(other, FullJournal.PROJECT, "2026/2026-05-22.md", hidden));
+  }
+
   /** One night later, so that the month before is told in the feeds. */
   private static Map<String, String> site(Path folder, String project, String file, String entry)
       throws IOException {

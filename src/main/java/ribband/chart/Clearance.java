@@ -51,7 +51,7 @@ final class Clearance {
     shaded.add(box);
   }
 
-  /** A line of steps. */
+  /** A line of steps, corner for corner. */
   void take(Steps steps) {
     steps.boxes().forEach(this::take);
   }

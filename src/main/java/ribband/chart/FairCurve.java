@@ -15,7 +15,7 @@ import java.util.List;
  * @param y likewise
  * @param pieces from knot to knot; none for a single knot
  */
-public record FairCurve(int x, int y, List<Piece> pieces) {
+public record FairCurve(int x, int y, List<Piece> pieces) implements Course {
   /** How much finer a curve is than the drawing: whole units would show as corners. */
   public static final int FINENESS = 10;
 
@@ -49,16 +49,23 @@ public record FairCurve(int x, int y, List<Piece> pieces) {
     return new FairCurve(fine(xs[0]), fine(ys[0]), pieces);
   }
 
-  int startX() {
+  @Override
+  public boolean isFair() {
+    return true;
+  }
+
+  @Override
+  public int startX() {
     return x / FINENESS;
   }
 
-  int endX() {
+  @Override
+  public int endX() {
     return pieces.isEmpty() ? startX() : pieces.get(pieces.size() - 1).x / FINENESS;
   }
 
-  /** The curve's height at a distance from the left, both in the drawing's unit. */
-  int heightAt(int at) {
+  @Override
+  public int heightAt(int at) {
     double fromX = x;
     double fromY = y;
     for (Piece piece : pieces) {

@@ -5,22 +5,22 @@ import java.util.List;
 import ribband.measure.Saying;
 
 /**
- * A running total over dates as one fair curve, with notes on it and spans of time under it.
+ * A running total over dates as one line, with notes on it and spans of time under it.
  *
  * @param left where the dates begin
  * @param right where the dates and the rules end
  * @param zero height of the zero line
  * @param ticks height under which the month marks stand
  * @param rules lowest first
- * @param curve in tenths of the drawing's unit
- * @param endX the end of the curve
+ * @param course how the total runs
+ * @param endX the end of the line
  * @param endY likewise
- * @param total what stands at the end of the curve
+ * @param total what stands at the end of the line
  * @param notes what is told of single dates; on a phone by its number in {@code keys}
- * @param keys the notes in words where the curve has only their numbers
+ * @param keys the notes in words where the line has only their numbers
  * @param plan height of the level the total is to reach; none or one
  * @param planName what stands at it
- * @param spans under the months; none where they would outweigh the curve
+ * @param spans under the months; none where they would outweigh the line
  */
 public record RunningCurve(
     int width,
@@ -31,7 +31,7 @@ public record RunningCurve(
     int ticks,
     List<Rule> rules,
     List<MonthMark> months,
-    FairCurve curve,
+    Course course,
     int endX,
     int endY,
     Label total,
@@ -48,6 +48,14 @@ public record RunningCurve(
     plan = List.copyOf(plan);
     planName = List.copyOf(planName);
     spans = List.copyOf(spans);
+  }
+
+  /** How a total grows. */
+  public enum Growth {
+    /** Little by little: one fair curve. */
+    STEADY,
+    /** All at once on its date, and not at all in between: steps, up or down. */
+    SUDDEN
   }
 
   /**
@@ -82,6 +90,7 @@ public record RunningCurve(
    */
   public static Chart<RunningCurve> chart(
       Caption caption,
+      Growth growth,
       long carried,
       List<Step> steps,
       List<Note> notes,
@@ -89,7 +98,7 @@ public record RunningCurve(
       List<Span> spans,
       Yardstick yardstick) {
     RunningTotal total = RunningTotal.of(carried, steps);
-    RunningSheet sheet = RunningSheet.of(total, notes, plan, spans, yardstick);
+    RunningSheet sheet = RunningSheet.of(total, growth, notes, plan, spans, yardstick);
     return Chart.of(sheet.told(caption), sheet::draw, sheet.table());
   }
 }

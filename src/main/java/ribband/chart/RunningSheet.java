@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
  */
 record RunningSheet(
     RunningTotal total,
+    RunningCurve.Growth growth,
     List<RunningCurve.Note> notes,
     List<RunningCurve.Plan> plan,
     List<Span> spans,
@@ -34,6 +35,7 @@ record RunningSheet(
 
   static RunningSheet of(
       RunningTotal total,
+      RunningCurve.Growth growth,
       List<RunningCurve.Note> notes,
       List<RunningCurve.Plan> plan,
       List<Span> spans,
@@ -44,7 +46,7 @@ record RunningSheet(
                 note -> !note.date().isBefore(total.first()) && !note.date().isAfter(total.last()))
             .sorted(Comparator.comparing(RunningCurve.Note::date))
             .toList();
-    return new RunningSheet(total, told, plan, spans, yardstick);
+    return new RunningSheet(total, growth, told, plan, spans, yardstick);
   }
 
   /** With the notes in its description. */
@@ -112,12 +114,11 @@ record RunningSheet(
     List<Rule> rules = Rule.at(ticks, scale, yardstick);
     Frame frame = Frame.withRoomFor(rules, size, margin(size));
     // The first month is shown from its first day.
-    Days days = Days.of(total.first().minusDays(1), total.last(), frame);
-    FairCurve curve = curve(days, scale);
+    Days days = Days.of(total.first().minusDays(1), total.last(), frame.shorter(tail()));
     Clearance clearance = new Clearance(new Box(0, 0, frame.width(), bottom - 2));
-    clearance.take(curve);
+    Course course = course(days, scale, clearance);
     rules.forEach(rule -> clearance.shade(rule.lettering().box()));
-    Label end = end(size, curve, days, scale, frame);
+    Label end = end(size, course, scale, frame);
     clearance.take(end.largeBox());
     List<Integer> level = plan.stream().map(p -> scale.at(p.amount())).toList();
     level.forEach(y -> clearance.shade(new Box(frame.left(), y, frame.end(), y)));
@@ -125,7 +126,7 @@ record RunningSheet(
     planName.forEach(name -> clearance.take(name.box()));
     List<Callout> callouts =
         new Notes(clearance, SIDES)
-            .lay(notes.stream().map(n -> note(n, size, curve, days)).toList());
+            .lay(notes.stream().map(n -> note(n, size, course, days)).toList());
     List<SpanLine> lines = spans(size, days, bottom + FOOT, frame);
     List<Label> keys = keys(size, callouts, bottom + FOOT, frame);
     int keysEnd = keys.stream().mapToInt(key -> key.y() + 6).max().orElse(0);
@@ -142,8 +143,8 @@ record RunningSheet(
             YearMonth.from(days.to()),
             days.aMonth(),
             month -> days.at(month.atDay(1))),
-        curve,
-        days.at(total.last()),
+        course,
+        course.endX(),
         scale.at(total.total()),
         end,
         callouts,
@@ -167,6 +168,39 @@ record RunningSheet(
         : Math.max(Lettering.largeWidth(yardstick.figure(total.total())), names) + 14;
   }
 
+  /** What a step on the last day needs to be seen. */
+  private int tail() {
+    return switch (growth) {
+      case STEADY -> 0;
+      case SUDDEN -> Steps.TAIL;
+    };
+  }
+
+  private Course course(Days days, Scale scale, Clearance clearance) {
+    return switch (growth) {
+      case STEADY -> {
+        FairCurve curve = curve(days, scale);
+        clearance.take(curve);
+        yield curve;
+      }
+      case SUDDEN -> {
+        Steps steps = steps(days, scale);
+        clearance.take(steps);
+        yield steps;
+      }
+    };
+  }
+
+  private Steps steps(Days days, Scale scale) {
+    return Steps.through(
+        days.start(),
+        scale.at(total.carried()),
+        total.after().entrySet().stream()
+            .map(day -> Steps.Stop.at(days.at(day.getKey()), scale.at(day.getValue())))
+            .toList(),
+        days.at(total.last()) + Steps.TAIL);
+  }
+
   private FairCurve curve(Days days, Scale scale) {
     List<LocalDate> knots =
         total.knots(
@@ -177,9 +211,9 @@ record RunningSheet(
   }
 
   /** At the line's end; on a phone over it, or under it where it comes down from above. */
-  private Label end(Size size, FairCurve curve, Days days, Scale scale, Frame frame) {
+  private Label end(Size size, Course course, Scale scale, Frame frame) {
     String text = yardstick.figure(total.total());
-    int x = days.at(total.last());
+    int x = course.endX();
     int y = scale.at(total.total());
     if (size != Size.NARROW) {
       boolean isOnZero = Math.abs(scale.at(0) - y) < 10;
@@ -187,7 +221,7 @@ record RunningSheet(
     }
     int width = Lettering.largeWidth(text);
     int right = Math.min(Math.max(x + 6, width), frame.width());
-    boolean comesDown = curve.heightAt(Math.max(curve.startX(), right - width)) < y;
+    boolean comesDown = course.heightAt(Math.max(course.startX(), right - width)) < y;
     return new Label(right, comesDown ? y + 22 : y - 12, Label.Anchor.END, text);
   }
 
@@ -206,10 +240,10 @@ record RunningSheet(
     return names;
   }
 
-  private Notes.Note note(RunningCurve.Note note, Size size, FairCurve curve, Days days) {
+  private Notes.Note note(RunningCurve.Note note, Size size, Course course, Days days) {
     int x = days.at(note.date());
     String text = size == Size.NARROW ? "" + (notes.indexOf(note) + 1) : note.text();
-    return new Notes.Note(x, curve.heightAt(x), text);
+    return new Notes.Note(x, course.heightAt(x), text);
   }
 
   private List<SpanLine> spans(Size size, Days days, int top, Frame frame) {

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  * @param corners where it changes, from left to right
  * @param endX where it ends, level
  */
-public record Steps(int x, int y, List<Corner> corners, int endX) {
+public record Steps(int x, int y, List<Corner> corners, int endX) implements Course {
   /** From the last day to the line's end, so that a change on that day is seen. */
   static final int TAIL = 12;
 
@@ -83,12 +83,23 @@ public record Steps(int x, int y, List<Corner> corners, int endX) {
     return new Corner(x, turns, to);
   }
 
+  @Override
+  public boolean isFair() {
+    return false;
+  }
+
+  @Override
+  public int startX() {
+    return x;
+  }
+
   int endY() {
     return corners.isEmpty() ? y : corners.get(corners.size() - 1).y;
   }
 
-  /** Where it stays after all that happens at a distance from the left. */
-  int heightAt(int at) {
+  /** Where it stays after all that happens there. */
+  @Override
+  public int heightAt(int at) {
     return corners.stream()
         .filter(corner -> corner.x <= at)
         .map(Corner::y)

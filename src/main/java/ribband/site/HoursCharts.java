@@ -52,6 +52,7 @@ final class HoursCharts {
     return List.of(
         RunningCurve.chart(
             caption,
+            RunningCurve.Growth.STEADY,
             book.ledger().carried().totalHours().seconds(),
             steps,
             marks(),

@@ -43,17 +43,21 @@ final class MoneyCharts {
     if (steps.isEmpty()) {
       return List.of();
     }
+    // Where nothing was bought of late, the line goes on level.
+    book.journal().asOf().ifPresent(day -> steps.add(new RunningCurve.Step(day, 0)));
     Money planned =
         Money.sum(book.journal().phases().stream().flatMap(p -> p.cost().stream()).toList());
     Caption caption =
         new Caption(
             "money-chart",
             "Running investment",
-            "All money spent, added up by date, as one curve.",
+            "All money spent, added up by date: level from one purchase to the next, down where"
+                + " money came back.",
             "She has cost " + book.words().money(book.ledger().whole().totalCost()) + ".");
     return List.of(
         RunningCurve.chart(
             caption,
+            RunningCurve.Growth.SUDDEN,
             book.ledger().carried().totalCost().minor(),
             steps,
             large(),

@@ -157,6 +157,7 @@ class ShapesTest {
     Table table =
         RunningCurve.chart(
                 CAPTION,
+                RunningCurve.Growth.STEADY,
                 7200,
                 List.of(step("2026-03-02", 5400), step("2026-01-31", 3600)),
                 List.of(),
@@ -179,6 +180,7 @@ class ShapesTest {
       Chart<RunningCurve> chart =
           RunningCurve.chart(
               CAPTION,
+              RunningCurve.Growth.STEADY,
               0,
               Sheets.steps(count, count, Sheets::evening),
               List.of(),
@@ -186,9 +188,10 @@ class ShapesTest {
               List.of(),
               Sheets.HOURS);
       for (RunningCurve shape : chart.shapes()) {
-        double before = shape.curve().y();
+        FairCurve curve = (FairCurve) shape.course();
+        double before = curve.y();
         double from = before;
-        for (FairCurve.Piece piece : shape.curve().pieces()) {
+        for (FairCurve.Piece piece : curve.pieces()) {
           for (int i = 1; i <= 20; i++) {
             double y = FairCurveTest.cubic(i / 20.0, from, piece.y1(), piece.y2(), piece.y());
             // A tenth of a unit is what rounding to whole tenths may cost.
@@ -198,8 +201,58 @@ class ShapesTest {
           from = piece.y();
         }
         assertEquals(shape.endY(), from / FairCurve.FINENESS, 0.6);
-        assertEquals(shape.zero(), shape.curve().y() / FairCurve.FINENESS, 0.6);
+        assertEquals(shape.zero(), curve.y() / FairCurve.FINENESS, 0.6);
       }
+    }
+  }
+
+  @Test
+  void aCurvePassesThroughTheTotalOfEachOfItsKnots() {
+    RunningTotal total = RunningTotal.of(0, Sheets.steps(90, 3, Sheets::evening));
+    for (Size size : Size.values()) {
+      RunningCurve shape = noted(size, MOULDS, TURNED);
+      int top = shape.rules().get(shape.rules().size() - 1).at();
+      Scale scale = new Scale(0, 800 * 3600L, shape.zero(), top);
+      assertEquals("800 hours", shape.rules().get(shape.rules().size() - 1).label());
+      for (RunningCurve.Note note : List.of(MOULDS, TURNED)) {
+        int x = shape.notes().get(note == MOULDS ? 0 : 1).x();
+        assertEquals(
+            scale.exactly(total.at(note.date())), shape.course().heightAt(x), 1.5, note.text());
+      }
+    }
+  }
+
+  @Test
+  void moneyIsLevelFromOneDayToTheNextAndStepsDownWhereItCameBack() {
+    Chart<RunningCurve> chart =
+        RunningCurve.chart(
+            CAPTION,
+            RunningCurve.Growth.SUDDEN,
+            1000,
+            List.of(
+                step("2026-01-05", 4000),
+                step("2026-03-02", 5000),
+                step("2026-03-20", -2500),
+                step("2026-05-01", 2500)),
+            List.of(new RunningCurve.Note(day("2026-03-02"), "Plywood, $50")),
+            List.of(),
+            List.of(),
+            Sheets.DOLLARS);
+    for (RunningCurve shape : chart.shapes()) {
+      Steps steps = (Steps) shape.course();
+      int cents = (shape.zero() - shape.rules().get(shape.rules().size() - 1).at()) / 10;
+      assertEquals("$100", shape.rules().get(shape.rules().size() - 1).label());
+      assertEquals(shape.zero() - cents, steps.y());
+      assertEquals(
+          List.of(5 * cents, 10 * cents, 15 * cents / 2, 10 * cents),
+          steps.corners().stream().map(corner -> shape.zero() - corner.y()).toList());
+      assertEquals(steps.corners().get(1).x(), shape.notes().get(0).x());
+      assertEquals(steps.corners().get(1).y(), shape.notes().get(0).foot());
+      // The last purchase is a step too, and the line goes on to its dot.
+      assertEquals(shape.endX(), steps.corners().get(3).x() + Steps.TAIL);
+      assertEquals(shape.endX(), steps.endX());
+      assertEquals(shape.endY(), steps.endY());
+      assertTrue(shape.endX() <= shape.right());
     }
   }
 
@@ -230,6 +283,7 @@ class ShapesTest {
   private static Chart<RunningCurve> noted(RunningCurve.Note... notes) {
     return RunningCurve.chart(
         CAPTION,
+        RunningCurve.Growth.STEADY,
         0,
         Sheets.steps(90, 3, Sheets::evening),
         List.of(notes),
@@ -254,7 +308,7 @@ class ShapesTest {
         List.of("Moulds up", "Turned over"),
         wide.notes().stream().map(note -> note.label().text()).toList());
     for (Callout note : wide.notes()) {
-      assertEquals(wide.curve().heightAt(note.x()), note.foot());
+      assertEquals(wide.course().heightAt(note.x()), note.foot());
     }
     assertTrue(
         chart
@@ -294,6 +348,7 @@ class ShapesTest {
       RunningCurve wide =
           RunningCurve.chart(
                   CAPTION,
+                  RunningCurve.Growth.STEADY,
                   0,
                   List.of(step("2026-01-01", 3600), step("2026-05-01", 199 * 3600L)),
                   List.of(),

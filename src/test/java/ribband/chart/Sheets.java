@@ -203,7 +203,15 @@ final class Sheets {
     return new Sheet(
         title,
         "running-curve",
-        RunningCurve.chart(caption(id), carried, steps, notes, plan, spans, yardstick));
+        RunningCurve.chart(
+            caption(id),
+            yardstick == DOLLARS ? RunningCurve.Growth.SUDDEN : RunningCurve.Growth.STEADY,
+            carried,
+            steps,
+            notes,
+            plan,
+            spans,
+            yardstick));
   }
 
   private static Span span(String name, int from, int to) {

@@ -87,31 +87,20 @@ final class Frames {
 
   private List<Frame.Nav> nav(String page) {
     List<Frame.Nav> nav = new ArrayList<>();
-    nav.add(item(page, "Boat", Addresses.HOME));
-    nav.add(
-        new Frame.Nav(
-            "Months", Addresses.href(page, "index.html#months"), page.startsWith("months/")));
-    nav.add(
-        new Frame.Nav(
-            "Phases", Addresses.href(page, "index.html#phases"), page.startsWith("phases/")));
-    if (book.showsMoney()) {
-      nav.add(item(page, "Money", Addresses.MONEY));
+    for (MainPage main : MainPage.of(book)) {
+      nav.add(
+          new Frame.Nav(main.title(), Addresses.href(page, main.path()), page.equals(main.path())));
+      if (main == MainPage.BOAT) {
+        nav.add(part(page, "Months", "months"));
+        nav.add(part(page, "Phases", "phases"));
+      }
     }
-    if (book.hasMaterials()) {
-      nav.add(item(page, "Materials", Addresses.MATERIALS));
-    }
-    if (book.ahead().isPresent()) {
-      nav.add(item(page, "Ahead", Addresses.AHEAD));
-    }
-    nav.add(item(page, "Records", Addresses.RECORDS));
-    if (book.hasLessons()) {
-      nav.add(item(page, "Lessons", Addresses.LESSONS));
-    }
-    nav.add(item(page, "Pictures", Addresses.PICTURES));
     return nav;
   }
 
-  private static Frame.Nav item(String page, String title, String path) {
-    return new Frame.Nav(title, Addresses.href(page, path), page.equals(path));
+  /** A part of the first page, and the folder of the pages that it lists. */
+  private static Frame.Nav part(String page, String title, String name) {
+    return new Frame.Nav(
+        title, Addresses.href(page, Addresses.HOME + "#" + name), page.startsWith(name + "/"));
   }
 }

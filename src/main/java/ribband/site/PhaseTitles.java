@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import ribband.journal.Phase;
 import ribband.ledger.PhaseRow;
 import ribband.measure.Saying;
@@ -17,7 +18,11 @@ final class PhaseTitles {
   /** Titles by the phases' ids: the phase's own; its id too where another page is called that. */
   static Map<String, String> of(Book book) {
     List<Phase> phases = book.ledger().phases().stream().map(PhaseRow::phase).toList();
-    Set<String> others = new HashSet<>(Site.SHEETS);
+    Set<String> others = new HashSet<>();
+    // The first page goes by the boat's name.
+    Stream.of(MainPage.values())
+        .filter(page -> page != MainPage.BOAT)
+        .forEach(page -> others.add(page.title()));
     book.ledger().months().forEach(month -> others.add(Saying.month(month.period())));
     Map<String, Integer> uses = new HashMap<>();
     phases.forEach(phase -> uses.merge(phase.title(), 1, Integer::sum));

@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import ribband.ahead.Ahead;
@@ -52,21 +51,10 @@ public final class Site {
           "assets/minisearch-licence.txt",
           "assets/fonts-licence.txt");
 
-  private static final String AHEAD = "Ahead";
-  private static final String RECORDS = "Records";
-  private static final String LESSONS = "Lessons";
-  private static final String PICTURES = "Pictures";
-  private static final String MONEY = "Money";
-  private static final String MATERIALS = "Materials";
-
-  /** What pages of one kind are called. */
-  static final Set<String> SHEETS = Set.of(AHEAD, RECORDS, LESSONS, PICTURES, MONEY, MATERIALS);
-
   private final Book book;
   private final Templates templates = new Templates();
   private final Frames frames;
   private final Faces faces;
-  private final Optional<Face> face;
   private final Out out;
 
   /** Takes the files of a site; may be called by several threads. */
@@ -82,7 +70,6 @@ public final class Site {
     this.book = book;
     this.frames = new Frames(book);
     this.faces = new Faces(book, cards);
-    this.face = faceOfAll();
     this.out = out;
   }
 
@@ -120,74 +107,7 @@ public final class Site {
     sheet(Addresses.PHASES_CSV, By.PHASE);
     SearchEntries search = new SearchEntries(book);
     put(Addresses.SEARCH, SearchScript.of(search.all(), search.phases()));
-    int pages = entries() + months() + phases();
-    page(Addresses.HOME, "home", "Boat", about(), new HomePage(book).view());
-    page(
-        Addresses.RECORDS,
-        "records",
-        RECORDS,
-        "The best months, the longest nights, the runs and the gaps.",
-        new RecordsPage(book).view());
-    page(
-        Addresses.PICTURES,
-        "pictures",
-        PICTURES,
-        "Every picture of the build, month by month.",
-        new PicturesPage(book).view());
-    pages += 3;
-    if (book.showsMoney()) {
-      page(
-          Addresses.MONEY,
-          "money",
-          MONEY,
-          "The running investment: every purchase, by date, phase and supplier.",
-          new MoneyPage(book).view());
-      pages++;
-    }
-    if (book.hasMaterials()) {
-      page(
-          Addresses.MATERIALS,
-          "materials",
-          MATERIALS,
-          "What is on the shelf, what is still needed, and how far each purchase went.",
-          new MaterialsPage(book).view());
-      pages++;
-    }
-    if (book.ahead().isPresent()) {
-      page(
-          Addresses.AHEAD,
-          "ahead",
-          AHEAD,
-          "What comes next, how much is left, and when she may float.",
-          new AheadPage(book).view());
-      pages++;
-    }
-    if (book.hasLessons()) {
-      page(
-          Addresses.LESSONS,
-          "lessons",
-          LESSONS,
-          "What to do better the next time, by phase, the newest first.",
-          new LessonsPage(book).view());
-      pages++;
-    }
-    return pages;
-  }
-
-  /** The card of the latest month, else the best picture of all. */
-  private Optional<Face> faceOfAll() {
-    List<Row<YearMonth>> months = book.ledger().months();
-    MonthSentence sentence = new MonthSentence(book.journal(), book.ledger(), book.words());
-    return months.stream()
-        .skip(Math.max(0, months.size() - 1))
-        .findFirst()
-        .flatMap(month -> faces.ofMonth(month.period(), sentence.of(month)))
-        .or(() -> faces.best(entry -> true));
-  }
-
-  private String about() {
-    String name = book.journal().project().name();
-    return book.journal().project().what().map(what -> name + ": " + what + ".").orElse(name);
+    return entries() + months() + phases() + mainPages();
   }
 
   private int entries() {
@@ -255,8 +175,31 @@ public final class Site {
     return book.ledger().phases().size();
   }
 
-  private void page(String path, String template, String sheet, String description, Record view) {
-    put(path, templates.draw(template, frames.of(path, sheet, sheet, description, face), view));
+  private int mainPages() {
+    List<MainPage> pages = MainPage.of(book);
+    Optional<Face> face = faceOfAll();
+    for (MainPage page : pages) {
+      String about = page == MainPage.BOAT ? about() : page.description();
+      Frame frame = frames.of(page.path(), page.title(), page.title(), about, face);
+      put(page.path(), templates.draw(page.template(), frame, page.view(book)));
+    }
+    return pages.size();
+  }
+
+  /** The card of the latest month, else the best picture of all. */
+  private Optional<Face> faceOfAll() {
+    List<Row<YearMonth>> months = book.ledger().months();
+    MonthSentence sentence = new MonthSentence(book.journal(), book.ledger(), book.words());
+    return months.stream()
+        .skip(Math.max(0, months.size() - 1))
+        .findFirst()
+        .flatMap(month -> faces.ofMonth(month.period(), sentence.of(month)))
+        .or(() -> faces.best(entry -> true));
+  }
+
+  private String about() {
+    String name = book.journal().project().name();
+    return book.journal().project().what().map(what -> name + ": " + what + ".").orElse(name);
   }
 
   private void sheet(String path, By by) {

@@ -40,6 +40,9 @@ public final class PieceWords {
         .filter(numbered -> !numbered.done().isEmpty())
         .ifPresent(numbered -> where.add(numbers(numbered)));
     count.sides().forEach(side -> where.add(side(side)));
+    if (!count.sides().isEmpty()) {
+      untold(count.untold()).ifPresent(where::add);
+    }
     return where.isEmpty() ? made : made + ": " + String.join("; ", where);
   }
 
@@ -53,6 +56,17 @@ public final class PieceWords {
             .filter(numbered -> !numbered.done().isEmpty())
             .map(PieceWords::numbers)
             .orElse(Saying.count(side.left()));
+  }
+
+  /** What the sides together have left over the whole, or the whole over them. */
+  private static Optional<String> untold(int made) {
+    if (made == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        made > 0
+            ? "less " + Saying.count(made) + " made with no side told"
+            : "and " + Saying.count(-made) + " taken back with no side told");
   }
 
   private static String numbers(Numbered numbered) {

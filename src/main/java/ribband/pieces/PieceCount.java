@@ -55,6 +55,14 @@ public record PieceCount(
     return kind.total() - done;
   }
 
+  /**
+   * Pieces made that no side was told of; below zero where more were taken back so. Of a kind
+   * without sides, all.
+   */
+  public int untold() {
+    return done - sides.stream().mapToInt(Side::done).sum();
+  }
+
   /** Of all there are. */
   public BigFraction share() {
     return BigFraction.of(done, kind.total());

@@ -55,6 +55,25 @@ class PieceWordsTest {
     assertEquals("11 of 16 made, 5 left: port done; starboard 5", PieceWords.count(count));
   }
 
+  /** 16 less 8 are 8, and 5 and 5 less 2 are 8 again. */
+  @Test
+  void piecesOfNoSideTakeFromWhatTheSidesHaveLeft() throws Exception {
+    PieceCount count =
+        strakes(SIDED, night(1, "2", "{port: 3, starboard: [1, 2, 3]}"), night(2, "2", "2"));
+    assertEquals(
+        "8 of 16 made, 8 left: port 5; starboard number 4 to 8; less 2 made with no side told",
+        PieceWords.count(count));
+  }
+
+  @Test
+  void piecesTakenBackFromNoSideAddToWhatTheSidesHaveLeft() throws Exception {
+    PieceCount count =
+        strakes(SIDED, night(1, "2", "{port: 8, starboard: 3}"), night(2, "2", "-1"));
+    assertEquals(
+        "10 of 16 made, 6 left: port done; starboard 5; and 1 taken back with no side told",
+        PieceWords.count(count));
+  }
+
   @Test
   void ofNoneMadeAllAreLeft() throws Exception {
     assertEquals("0 of 16 made, 16 left: port 8; starboard 8", PieceWords.count(strakes(SIDED)));

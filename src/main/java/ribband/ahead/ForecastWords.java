@@ -12,6 +12,8 @@ import ribband.measure.Saying;
 import ribband.plan.ColdMonths.ColdMonth;
 import ribband.plan.Forecast;
 import ribband.plan.HoursLeft;
+import ribband.plan.Standing;
+import ribband.plan.StandingWords;
 import ribband.shop.Figure;
 
 /** Says a forecast to a person: dates with their odds, never one date alone. */
@@ -70,9 +72,9 @@ public final class ForecastWords {
       return List.of("No date: " + forecast.p50().why() + ".");
     }
     return List.of(
-        "Even odds by " + date(forecast.p50()) + " (P50).",
-        "Four in five by " + date(forecast.p80()) + " (P80).",
-        "Nineteen in twenty by " + date(forecast.p95()) + " (P95).");
+        "Even odds by " + date(forecast.p50()) + ".",
+        "Four in five by " + date(forecast.p80()) + ".",
+        "Nineteen in twenty by " + date(forecast.p95()) + ".");
   }
 
   private static String date(Figure<LocalDate> sunday) {
@@ -90,6 +92,19 @@ public final class ForecastWords {
         + idle
         + (forecast.away().isEmpty() ? "" : ", days away left out")
         + "; a guess from the past, and no promise.";
+  }
+
+  /** Why plan against actual comes to other hours; empty where it comes to the same. */
+  public static Optional<String> otherEstimate(HoursLeft left, Standing standing) {
+    Optional<Hours> here = left.total().value().map(ForecastWords::rounded);
+    return StandingWords.leftAtOneRate(standing)
+        .map(ForecastWords::rounded)
+        .filter(there -> here.isPresent() && !here.get().equals(there))
+        .map(
+            there ->
+                "Plan against actual comes to other hours, as it takes one rate for the whole of a"
+                    + " phase and one for all of them; here pieces left go at their own rate, and"
+                    + " each phase at its own.");
   }
 
   /** Phases that only their hours tell of, and whose hours are used up; empty where none. */
@@ -183,8 +198,8 @@ public final class ForecastWords {
       case FINISHED -> "nothing is left";
       case USED_UP -> "the planned hours are used up; note complete to tell how far it is";
       case PIECES -> "the pieces left, at their own rate";
-      case RATE -> "plan × (1 − complete) ÷ CPI";
-      case PLAN -> "plan × (1 − complete), no rate yet";
+      case RATE -> "the plan's share still open, at the rate so far";
+      case PLAN -> "the plan's share still open, as there is no rate yet";
     };
   }
 }

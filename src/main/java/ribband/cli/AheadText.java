@@ -53,7 +53,7 @@ final class AheadText {
     ahead.evening().ifPresent(jobs::evening);
     pieces.pieces();
     pieces.changes();
-    plan.plan();
+    plan.plan(PlanText.Signs.LEFT_OUT);
     plan.forecast();
     cautions();
   }
@@ -75,7 +75,7 @@ final class AheadText {
         pieces.changes();
       }
       case PLAN -> {
-        plan.plan();
+        plan.plan(PlanText.Signs.SHOWN);
         plan.planTable();
       }
       case LEFT -> plan.left();

@@ -17,6 +17,12 @@ import ribband.problem.Paragraph;
 
 /** Tells plan against actual and the forecast to the builder. */
 final class PlanText {
+  /** Whether earned value is told by its abbreviations, for those who know them. */
+  enum Signs {
+    SHOWN,
+    LEFT_OUT
+  }
+
   private final Ahead ahead;
   private final PrintWriter out;
 
@@ -42,9 +48,11 @@ final class PlanText {
   }
 
   /**
-   * Each phase begun and the whole, in words with the signs below; nothing where none is planned.
+   * Each phase begun and the whole, in words; nothing where none is planned.
+   *
+   * @param signs whether the figures of earned value stand below
    */
-  void plan() {
+  void plan(Signs signs) {
     List<PhaseStanding> begun =
         ahead.standing().phases().stream()
             .filter(phase -> phase.planned().isPresent() && !phase.hours().isZero())
@@ -56,7 +64,7 @@ final class PlanText {
     for (PhaseStanding phase : begun) {
       sentence(phase.phase().id() + ": " + StandingWords.of(phase));
       // What is done is told by its hours; the signs tell where the rest is bound for.
-      phase.earned().filter(e -> !phase.isDone()).ifPresent(this::signs);
+      phase.earned().filter(e -> signs == Signs.SHOWN && !phase.isDone()).ifPresent(this::signs);
     }
     ahead
         .standing()
@@ -64,7 +72,9 @@ final class PlanText {
         .ifPresent(
             whole -> {
               sentence("all with a plan: " + StandingWords.ofWhole(ahead.standing()));
-              signs(whole);
+              if (signs == Signs.SHOWN) {
+                signs(whole);
+              }
             });
     out.println();
   }
@@ -112,6 +122,7 @@ final class PlanText {
                 + ", "
                 + ForecastWords.how(part.basis()));
       }
+      otherEstimate();
       ForecastWords.finished(ahead.left()).ifPresent(this::sentence);
       ForecastWords.leftOut(ahead.left()).ifPresent(this::sentence);
     }
@@ -133,9 +144,14 @@ final class PlanText {
       sentence(ForecastWords.drawn(ahead.forecast()));
     }
     ForecastWords.cold(ahead.cold()).forEach(this::sentence);
+    otherEstimate();
     ForecastWords.usedUp(ahead.left()).ifPresent(this::sentence);
     ForecastWords.leftOut(ahead.left()).ifPresent(this::sentence);
     out.println();
+  }
+
+  private void otherEstimate() {
+    ForecastWords.otherEstimate(ahead.left(), ahead.standing()).ifPresent(this::sentence);
   }
 
   private void detail(String words) {

@@ -56,6 +56,16 @@ public final class StandingWords {
             + (standing.assumed().isEmpty() ? "" : "; part of it assumed by hours");
   }
 
+  /** What {@link #ofWhole} leaves to work; empty where it names no rate. */
+  public static Optional<Hours> leftAtOneRate(Standing standing) {
+    return standing.isGuess()
+        ? Optional.empty()
+        : standing
+            .whole()
+            .flatMap(EarnedValue::etc)
+            .map(left -> new Hours(left.bigDecimalValue(0, RoundingMode.CEILING).longValueExact()));
+  }
+
   private static String done(Hours hours, Optional<Hours> planned) {
     if (hours.isZero()) {
       return "done, no hours noted";

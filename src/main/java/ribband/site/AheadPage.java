@@ -147,6 +147,7 @@ final class AheadPage {
       said.add(ForecastWords.drawn(ahead.forecast()));
     }
     said.addAll(ForecastWords.cold(ahead.cold()));
+    ForecastWords.otherEstimate(ahead.left(), ahead.standing()).ifPresent(said::add);
     ForecastWords.usedUp(ahead.left()).ifPresent(said::add);
     ForecastWords.leftOut(ahead.left()).ifPresent(said::add);
     return said;
@@ -189,6 +190,10 @@ final class AheadPage {
       notes.add(
           name + ": " + PieceWords.count(kind.count()) + (rate.isEmpty() ? "" : "; " + rate) + ".");
       notes.add(name + ": " + nights.binding(kind) + ".");
+    }
+    if (!notes.isEmpty()) {
+      notes.add(
+          "A session is a night that made some; nights left count those that finished none, too.");
     }
     return notes;
   }

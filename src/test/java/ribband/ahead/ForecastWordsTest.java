@@ -66,6 +66,28 @@ class ForecastWordsTest {
                 none)));
   }
 
+  /** Strakes at their own 5 hours each, and nights of the phase that made none beside them. */
+  @Test
+  void whyPlanAgainstActualComesToOtherHoursIsSaid() throws Exception {
+    Ahead skiff = Skiff.ahead(folder, Wish.NONE);
+    assertEquals(
+        Optional.of(
+            "Plan against actual comes to other hours, as it takes one rate for the whole of a phase"
+                + " and one for all of them; here pieces left go at their own rate, and each phase"
+                + " at its own."),
+        ForecastWords.otherEstimate(skiff.left(), skiff.standing()));
+  }
+
+  @Test
+  void ofEqualEstimatesNothingIsSaid() throws Exception {
+    Ahead skiff = Skiff.ahead(folder, Wish.NONE);
+    BigFraction same = skiff.standing().whole().orElseThrow().etc().orElseThrow();
+    HoursLeft.Part part = new HoursLeft.Part("Planking", same, HoursLeft.Basis.RATE);
+    assertEquals(
+        Optional.empty(),
+        ForecastWords.otherEstimate(new HoursLeft(List.of(part), List.of()), skiff.standing()));
+  }
+
   @Test
   void phasesWhoseHoursAreUsedUpAreNamed() {
     HoursLeft.Part spars = new HoursLeft.Part("Spars", BigFraction.ZERO, HoursLeft.Basis.USED_UP);
@@ -120,9 +142,9 @@ class ForecastWordsTest {
     Forecast forecast = Skiff.ahead(folder, Wish.NONE).forecast();
     assertEquals(
         List.of(
-            "Even odds by Sunday 10 May 2026 (P50).",
-            "Four in five by Sunday 17 May 2026 (P80).",
-            "Nineteen in twenty by Sunday 17 May 2026 (P95)."),
+            "Even odds by Sunday 10 May 2026.",
+            "Four in five by Sunday 17 May 2026.",
+            "Nineteen in twenty by Sunday 17 May 2026."),
         ForecastWords.dates(forecast));
     assertEquals(
         "Drawn 10,000 times from the last 2 whole weeks, idle ones among them; a guess from the"
@@ -153,9 +175,9 @@ class ForecastWordsTest {
             far);
     assertEquals(
         List.of(
-            "Even odds by Sunday 7 January 2120 (P50).",
-            "Four in five by no date, it takes more than 100 years (P80).",
-            "Nineteen in twenty by no date, it takes more than 100 years (P95)."),
+            "Even odds by Sunday 7 January 2120.",
+            "Four in five by no date, it takes more than 100 years.",
+            "Nineteen in twenty by no date, it takes more than 100 years."),
         ForecastWords.dates(forecast));
     assertEquals(
         "Drawn 10,000 times from the last 0 whole weeks, days away left out;"
@@ -223,7 +245,10 @@ class ForecastWordsTest {
         "the planned hours are used up; note complete to tell how far it is",
         ForecastWords.how(HoursLeft.Basis.USED_UP));
     assertEquals("the pieces left, at their own rate", ForecastWords.how(HoursLeft.Basis.PIECES));
-    assertEquals("plan × (1 − complete) ÷ CPI", ForecastWords.how(HoursLeft.Basis.RATE));
-    assertEquals("plan × (1 − complete), no rate yet", ForecastWords.how(HoursLeft.Basis.PLAN));
+    assertEquals(
+        "the plan's share still open, at the rate so far", ForecastWords.how(HoursLeft.Basis.RATE));
+    assertEquals(
+        "the plan's share still open, as there is no rate yet",
+        ForecastWords.how(HoursLeft.Basis.PLAN));
   }
 }

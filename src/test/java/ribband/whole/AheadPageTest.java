@@ -89,20 +89,23 @@ class AheadPageTest {
             + " of them ready.",
         page.select(".said").text());
     assertEquals(
-        "Even odds by Sunday 12 April 2026 (P50). Four in five by Sunday 12 April 2026 (P80)."
-            + " Nineteen in twenty by Sunday 12 April 2026 (P95). The figures",
+        "Even odds by Sunday 12 April 2026. Four in five by Sunday 12 April 2026."
+            + " Nineteen in twenty by Sunday 12 April 2026. The figures",
         page.select("#fan figcaption").first().ownText() + " The figures");
     assertEquals(
         List.of(
             "Drawn 10,000 times from the last 4 whole weeks, idle ones among them; a guess from the"
                 + " past, and no promise.",
             "Too cold in the shop for epoxy: April 2026.",
+            "Plan against actual comes to other hours, as it takes one rate for the whole of a phase"
+                + " and one for all of them; here pieces left go at their own rate, and each phase"
+                + " at its own.",
             "Left out, as no hours are planned for them: Rigging."),
         page.select("section[aria-labelledby=afloat] .halves p").eachText());
     assertEquals(
         List.of(
             "Planking 40 the pieces left, at their own rate",
-            "Fairing 10 plan × (1 − complete), no rate yet"),
+            "Fairing 10 the plan's share still open, as there is no rate yet"),
         page.select("section[aria-labelledby=afloat] .halves .table tbody tr").eachText());
   }
 
@@ -162,7 +165,8 @@ class AheadPageTest {
         List.of(
             "Strakes: 4 of 8 made, 4 left: port number 3 and 4; starboard number 3 and 4; 10"
                 + " hours each, 4 hours planned.",
-            "Strakes: hours are the limit: the usual evening of 10 hours makes one, at 10 hours each."),
+            "Strakes: hours are the limit: the usual evening of 10 hours makes one, at 10 hours each.",
+            "A session is a night that made some; nights left count those that finished none, too."),
         page.select("section[aria-labelledby=pieces] li").eachText());
   }
 

@@ -68,7 +68,7 @@ class PlannedTest {
             "[{id: planking, title: Planking, hours: 10}]",
             "hours: 3:10\ncomplete: {planking: 50%}\n");
     assertEquals(
-        "Planking 3¼ plan × (1 − complete) ÷ CPI",
+        "Planking 3¼ the plan's share still open, at the rate so far",
         site.page("ahead.html")
             .selectFirst("table:contains(how they are reckoned) tbody tr")
             .text());

@@ -15,6 +15,10 @@ final class SheetTable {
   private static final int WIDEST = 80;
   private static final int SHORTEST_NAME = 12;
   private static final String GAP = "  ";
+
+  /** Periods, which are told apart by their whole names. */
+  private static final Set<String> NEVER_CUT = Set.of("month", "week", "year");
+
   private static final Set<UnicodeScript> WIDE =
       EnumSet.of(
           UnicodeScript.HAN, UnicodeScript.HANGUL, UnicodeScript.HIRAGANA, UnicodeScript.KATAKANA);
@@ -37,7 +41,8 @@ final class SheetTable {
     all.addAll(opening);
     all.addAll(rows);
     all.addAll(total);
-    SheetTable table = new SheetTable(out, widths(all));
+    boolean isCut = !NEVER_CUT.contains(sheet.columns().get(0));
+    SheetTable table = new SheetTable(out, isCut ? cut(widths(all)) : widths(all));
     if (upper.stream().anyMatch(head -> !head.isEmpty())) {
       table.line(upper);
     }
@@ -65,18 +70,23 @@ final class SheetTable {
     return row.stream().map(cell -> OneLine.of(cell.said())).toList();
   }
 
-  /** The names give way where a line would be too long for the screen. */
   private static List<Integer> widths(List<List<String>> lines) {
     List<Integer> widths = new ArrayList<>();
     for (int i = 0; i < lines.get(0).size(); i++) {
       int column = i;
       widths.add(lines.stream().mapToInt(line -> width(line.get(column))).max().orElse(0));
     }
+    return widths;
+  }
+
+  /** The names give way where a line would be too long for the screen. */
+  private static List<Integer> cut(List<Integer> widths) {
+    List<Integer> cut = new ArrayList<>(widths);
     int over = sum(widths) - WIDEST;
     if (over > 0) {
-      widths.set(0, Math.min(widths.get(0), Math.max(SHORTEST_NAME, widths.get(0) - over)));
+      cut.set(0, Math.min(cut.get(0), Math.max(SHORTEST_NAME, cut.get(0) - over)));
     }
-    return widths;
+    return cut;
   }
 
   private static int sum(List<Integer> widths) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import org.apache.commons.numbers.fraction.BigFraction;
 import ribband.journal.Entry;
 import ribband.journal.Phase;
 import ribband.ledger.Cell.Blank;
@@ -76,7 +77,7 @@ public final class TallySheet {
             Column.ofMoney("cost", line -> paid(line.sums().totalCost())),
             Column.of("hours_to_date", line -> worked(line.toDate().map(Sums::totalHours))),
             Column.ofMoney("cost_to_date", line -> paid(line.toDate().map(Sums::totalCost))),
-            Column.of("rank_by_hours", line -> count(line.rank())));
+            Column.of("rank_by_hours", TallySheet::rank));
     Sums carried = ledger.carried();
     Optional<PeriodLine> opening =
         carried.equals(Sums.NONE)
@@ -100,6 +101,13 @@ public final class TallySheet {
                         row.rank()))
             .toList(),
         total);
+  }
+
+  /** A period without work has a rank among the others in data files only. */
+  private static Cell rank(PeriodLine line) {
+    return line.rank().isPresent() && line.sums().totalHours().isZero()
+        ? new Cell.Exact(BigFraction.of(line.rank().getAsInt()), "–")
+        : count(line.rank());
   }
 
   private record PhaseLine(

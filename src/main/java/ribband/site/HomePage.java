@@ -91,7 +91,7 @@ final class HomePage {
       String hoursToDate,
       String cost,
       String costToDate,
-      int rank) {}
+      String rank) {}
 
   View view() {
     List<Leaf> newest = book.newestFirst();
@@ -202,7 +202,7 @@ final class HomePage {
         Saying.hoursInColumn(month.hoursToDate()),
         book.words().moneyOrDash(month.cost()),
         book.words().money(month.costToDate()),
-        month.rank().orElseThrow());
+        month.hours().isZero() ? "–" : Saying.count(month.rank().orElseThrow()));
   }
 
   private static String hours(Row<?> row) {

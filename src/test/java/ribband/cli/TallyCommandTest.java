@@ -1,8 +1,10 @@
 package ribband.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,6 +58,20 @@ class TallyCommandTest {
     assertEquals("", run.err());
     assertEquals(0, run.code());
     return run.out();
+  }
+
+  /** Sums of hundred thousands leave a table wider than the screen, and its months whole. */
+  @Test
+  void aMonthIsNeverCut() throws IOException {
+    InMemory dear =
+        new InMemory(Files.createDirectory(folder.resolve("dear")))
+            .with("project.yaml", "name: Wherry\ncurrency: HUF\n")
+            .with("2026-09-01.md", entry("hours: 2:45\ncost: 412345678.50"))
+            .with("2026-10-01.md", entry("cost: 412345678.50"));
+    String told = dear.run("tally", "-q").out();
+    assertTrue(told.contains("\nSeptember 2026  "), told);
+    // Of a month without work there is no rank to tell.
+    assertTrue(told.lines().anyMatch(l -> l.startsWith("October 2026") && l.endsWith(" –")), told);
   }
 
   @Test
@@ -156,7 +172,7 @@ class TallyCommandTest {
         longest gap without work,87,days,2026-02-02,2026-04-29,
         best month,5.5,hours,2026-01-01,2026-01-31,2026-01
         longest night,4.0167,hours,2026-02-01,2026-02-01,
-        dearest purchase,412.50,USD,2026-05-02,2026-05-02,"ply, 4 mm"
+        largest purchase,412.50,USD,2026-05-02,2026-05-02,"ply, 4 mm"
         most pieces in a night,3,pieces,2026-05-03,2026-05-03,strakes
         """,
         tally("--by", "record", "--format", "csv"));
@@ -167,7 +183,7 @@ class TallyCommandTest {
           {"record": "longest run of weeks", "figure": 1, "unit": "weeks", "from": "2026-02-01", "to": "2026-02-01", "what": null},
           {"record": "best month", "figure": 4, "unit": "hours", "from": "2026-02-01", "to": "2026-02-28", "what": "2026-02"},
           {"record": "longest night", "figure": 4, "unit": "hours", "from": "2026-02-01", "to": "2026-02-01", "what": null},
-          {"record": "dearest purchase", "figure": 412.50, "unit": "USD", "from": "2026-05-02", "to": "2026-05-02", "what": "ply, 4 mm"},
+          {"record": "largest purchase", "figure": 412.50, "unit": "USD", "from": "2026-05-02", "to": "2026-05-02", "what": "ply, 4 mm"},
           {"record": "most pieces in a night", "figure": 3, "unit": "pieces", "from": "2026-05-03", "to": "2026-05-03", "what": "strakes"}
         ]
         """,
@@ -206,7 +222,7 @@ class TallyCommandTest {
         longest gap without work  87 days, 2 February 2026 to 29 April 2026
         best month                5½ hours, January 2026
         longest night             4:01 hours, 1 February 2026
-        dearest purchase          $412.50, ply, 4 mm, 2 May 2026
+        largest purchase          $412.50, ply, 4 mm, 2 May 2026
         most pieces in a night    3 strakes, 3 May 2026
         """,
         tally("--by", "record"));
@@ -276,9 +292,9 @@ class TallyCommandTest {
         carried in           12    44½   $310.20      44½  $310.20
         January 2026          2     5½    $88.20       50  $398.40         1
         February 2026         2   4:01  −$120.50    54:01  $277.90         2
-        March 2026            0      0     $0.00    54:01  $277.90         4
+        March 2026            0      0     $0.00    54:01  $277.90         –
         April 2026            1   4:01     $0.00    58:02  $277.90         2
-        May 2026              0      0     $9.99    58:02  $287.89         4
+        May 2026              0      0     $9.99    58:02  $287.89         –
         ────────────────────────────────────────────────────────────────────
         total                17  58:02   $287.89
         """,

@@ -118,7 +118,7 @@ final class BoardsCommand implements Callable<Integer> {
       names = "--units",
       paramLabel = "WHICH",
       order = 70,
-      description = "us or metric; if not said, the journal's, else us")
+      description = "us or metric; if not said, the journal's, else those of the board")
   private String units;
 
   @Mixin private FormatOption format;
@@ -132,8 +132,9 @@ final class BoardsCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Format how = format.read();
     Wants wants = new Wants();
-    Units shown = Workbench.units(wants, units, Workbench.project(around, journal, options));
+    Optional<OpenJournal> project = Workbench.project(around, journal, options);
     Optional<Board> from = wants.read("--board", board, Board::read);
+    Units shown = Workbench.units(wants, units, project, from.map(Board::width));
     Optional<Quantity> width = wants.read("--strip", strip, sawn());
     Optional<Quantity> cut = wants.read("--kerf", kerf, Quantity.of(Dimension.LENGTH));
     Optional<Integer> count = wants.read("--need", need, Wants.whole(22));

@@ -77,7 +77,7 @@ final class MixCommand implements Callable<Integer> {
       names = "--units",
       paramLabel = "WHICH",
       order = 70,
-      description = "us or metric; if not said, the journal's, else us")
+      description = "us or metric; if not said, the journal's, else those of the need")
   private String units;
 
   @Mixin private FormatOption format;
@@ -92,7 +92,7 @@ final class MixCommand implements Callable<Integer> {
     Format how = format.read();
     Wants wants = new Wants();
     Optional<OpenJournal> project = Workbench.project(around, journal, options);
-    Units shown = Workbench.units(wants, units, project);
+    Units shown = Workbench.units(wants, units, project, needs.question());
     Adhesive used = sheet.over(named(project, wants), wants);
     Optional<Need> need = needs.read(wants, used, new ShopTalk(shown));
     Optional<Warmth> warmth = wants.read("--temperature", temperature, Warmth::read);

@@ -1,5 +1,6 @@
 package ribband.cli;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -76,6 +77,14 @@ final class NeedOptions {
    * @param granted what was taken for granted, a sentence; may be empty
    */
   record Need(Quantity mixed, String what, String granted) {}
+
+  /** The amount that is asked about, as typed; empty where none is, or none that can be read. */
+  Optional<Quantity> question() {
+    return Stream.of(area, fillet, amount)
+        .filter(Objects::nonNull)
+        .findFirst()
+        .flatMap(typed -> new Wants().read("", typed, Quantity::read));
+  }
 
   /** What is needed; empty where that cannot be said, which the wants then tell. */
   Optional<Need> read(Wants wants, Adhesive used, ShopTalk shop) {

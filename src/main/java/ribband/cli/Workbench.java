@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import ribband.measure.Quantity;
 import ribband.measure.Saying;
+import ribband.measure.ShopUnits;
 import ribband.measure.Units;
 import ribband.measure.Unreadable;
 import ribband.problem.Nearest;
@@ -41,11 +43,19 @@ final class Workbench {
     return Optional.of(project);
   }
 
-  /** The units asked for, else the project's, else those of a US shop. */
-  static Units units(Wants wants, String typed, Optional<OpenJournal> project) {
+  /**
+   * The units asked for, else the project's, else those that the question was put in, else those of
+   * a US shop.
+   *
+   * @param question the amount that is asked about; empty where it cannot be read
+   */
+  static Units units(
+      Wants wants, String typed, Optional<OpenJournal> project, Optional<Quantity> question) {
     return wants
         .read("--units", typed, Workbench::units)
-        .orElseGet(() -> project.map(p -> p.journal().project().units()).orElse(Units.US));
+        .or(() -> project.map(p -> p.journal().project().units()))
+        .or(() -> question.flatMap(ShopUnits::of))
+        .orElse(Units.US);
   }
 
   private static Units units(String text) throws Unreadable {

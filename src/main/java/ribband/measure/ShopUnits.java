@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -54,6 +55,15 @@ public final class ShopUnits {
   private static final BigFraction FOUR_SQUARE_FEET = Unit.of("ft2").size().multiply(4);
 
   private ShopUnits() {}
+
+  /** The system that an amount was written in; empty where it is of none, such as a count. */
+  public static Optional<Units> of(Quantity written) {
+    String unit = written.unit().name();
+    if (TO_US.containsKey(unit)) {
+      return Optional.of(Units.METRIC);
+    }
+    return TO_METRIC.containsKey(unit) ? Optional.of(Units.US) : Optional.empty();
+  }
 
   /** In millilitres, grams, millimetres to the whole one; in larger units to a hundredth. */
   public static Quantity metric(Quantity written) {

@@ -236,6 +236,17 @@ class BoardsCommandTest {
         "-q");
   }
 
+  /** The word on a journal wins over the units of the question. */
+  @Test
+  void aMetricQuestionIsAnsweredInMetricWhereNoJournalSaysOtherwise() throws IOException {
+    assertEquals(
+        "Boards of 150 mm x 4 m",
+        none().run("boards", "--board", "150 mm x 4 m").out().lines().findFirst().orElseThrow());
+    assertEquals(
+        "Boards of 5⅞ in x 13⅛ ft",
+        us().run("boards", "--board", "150 mm x 4 m").out().lines().findFirst().orElseThrow());
+  }
+
   @Test
   void aRowForOtherProgramsHasTheSameFigures() {
     told(

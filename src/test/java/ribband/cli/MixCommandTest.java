@@ -30,7 +30,7 @@ class MixCommandTest {
       """;
   private static final String SOLVENT =
       """
-      Solvent vapour catches fire: open the doors, no flame or spark, lids on. Rags
+      Solvent vapor catches fire: open the doors, no flame or spark, lids on. Rags
       with drying oil heat themselves: dry them flat outdoors, never in a heap.
       """;
   private static final String HEAT =
@@ -285,6 +285,22 @@ class MixCommandTest {
         "45min",
         "--units",
         "metric");
+  }
+
+  @Test
+  void aMetricQuestionIsAnsweredInMetricWhereNoJournalSaysOtherwise() {
+    InMemory none = new InMemory(folder);
+    for (String[] need :
+        List.of(
+            new String[] {"--amount", "200ml"},
+            new String[] {"--area", "50 mm x 2 m"},
+            new String[] {"--fillet", "12mm", "--length", "2m"})) {
+      List<String> words = new ArrayList<>(List.of("mix", "--ratio", "5 to 1"));
+      words.addAll(List.of(need));
+      String[] plain = words.toArray(String[]::new);
+      words.addAll(List.of("--units", "metric"));
+      assertEquals(none.run(words.toArray(String[]::new)), none.run(plain), need[0]);
+    }
   }
 
   @Test

@@ -37,19 +37,19 @@ final class CardFiles {
   }
 
   /**
-   * Draws both, then writes each whole or not at all; a card that stands there is replaced.
+   * Draws both, then writes each whole or not at all, with the folders above it; a card that stands
+   * there is replaced.
    *
    * @param stem what both names begin with, of plain letters
    * @return the names, as they may be typed from where the builder stands
-   * @throws Refusal where something else stands there, or there is no such folder
+   * @throws Refusal where something else stands there
    * @throws IOException where the disk fails
    */
   List<String> write(Card card, String stem, JournalFolder journal) throws IOException {
     Path folder = around.path(typed);
-    if (!Files.isDirectory(folder)) {
-      String wrong =
-          Files.exists(folder) ? "it is no folder; name one" : "no such folder; make it first";
-      throw Refusal.surroundings("cannot write into " + OneLine.of(typed) + ": " + wrong);
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw Refusal.surroundings(
+          "cannot write into " + OneLine.of(typed) + ": it is no folder; name one");
     }
     Map<Path, byte[]> files = new LinkedHashMap<>();
     List<String> names = new ArrayList<>();
@@ -60,6 +60,7 @@ final class CardFiles {
       files.put(file, drawn(card, shape, journal));
       names.add(OneLine.of(named.toString()));
     }
+    LoneFile.makeFolder(folder);
     for (Map.Entry<Path, byte[]> file : files.entrySet()) {
       LoneFile.write(file.getKey(), file.getValue());
     }

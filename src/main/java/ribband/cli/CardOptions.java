@@ -20,7 +20,8 @@ final class CardOptions {
       names = "--into",
       paramLabel = "FOLDER",
       description =
-          "the folder for --card; without it the one you are in, or the one beside the journal")
+          "the folder for --card, made where there is none; without it the one you are in, or the one"
+              + " beside the journal")
   private String into;
 
   boolean wanted() {
@@ -52,7 +53,12 @@ final class CardOptions {
     return into;
   }
 
+  /** Where the folder is not there yet, the one decides that it would be made in. */
   private static boolean lies(Path folder, Path journal) throws IOException {
-    return Files.isDirectory(folder) && folder.toRealPath().startsWith(journal.toRealPath());
+    Path there = folder.toAbsolutePath().normalize();
+    while (!Files.isDirectory(there) && there.getParent() != null) {
+      there = there.getParent();
+    }
+    return there.toRealPath().startsWith(journal.toRealPath());
   }
 }

@@ -3,6 +3,7 @@ package ribband.cli;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -156,13 +157,18 @@ class RecapCardTest {
   }
 
   @Test
-  void aFolderThatIsNotThereIsToldAndNotMade() throws IOException {
-    Path none = beside.resolve("none");
-    assertEquals(
-        new Run(3, "", "ribband: cannot write into " + none + ": no such folder; make it first\n"),
-        recap("2026-03", "--card", "--into", none.toString()));
-    assertFalse(Files.exists(none));
-    Files.writeString(none, "a file");
+  void aFolderThatIsNotThereIsMadeUnlessItIsAPartOfTheJournal() throws IOException {
+    Path deep = beside.resolve("posts/march");
+    assertEquals(0, recap("2026-03", "--card", "--into", deep.toString()).code());
+    assertTrue(Files.exists(deep.resolve("siskin-2026-03-card.png")));
+    Path inside = journal.resolve("posts/march");
+    assertEquals(2, recap("2026-03", "--card", "--into", inside.toString()).code());
+    assertFalse(Files.exists(journal.resolve("posts")));
+  }
+
+  @Test
+  void aFileIsNoFolderForCards() throws IOException {
+    Path none = Files.writeString(beside.resolve("none"), "a file");
     assertEquals(
         new Run(3, "", "ribband: cannot write into " + none + ": it is no folder; name one\n"),
         recap("2026-03", "--card", "--into", none.toString()));

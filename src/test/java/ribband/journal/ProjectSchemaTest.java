@@ -168,6 +168,14 @@ class ProjectSchemaTest {
     return projects;
   }
 
+  /**
+   * Editors use the regular expressions of their own language, and not all know classes of Unicode.
+   */
+  @Test
+  void patternsAreThoseThatEveryLanguageReads() throws IOException {
+    assertFalse(Files.readString(SCHEMA, StandardCharsets.UTF_8).contains("\\\\p"));
+  }
+
   @TestFactory
   Stream<DynamicTest> theyAgreeOnEveryProjectOfTheCases() throws IOException {
     JsonSchema schema = schema();

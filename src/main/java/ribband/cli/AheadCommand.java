@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -39,9 +38,6 @@ import ribband.stock.Stock.Told;
       "  ribband ahead --show plan --format csv   earned value, for a spreadsheet"
     })
 final class AheadCommand implements Callable<Integer> {
-  /** When an evening in the shop is about to begin. */
-  private static final LocalTime EVENING = LocalTime.of(18, 0);
-
   private static final int MOST_CLAMPS = 99_999;
 
   private final Surroundings around;
@@ -142,7 +138,7 @@ final class AheadCommand implements Callable<Integer> {
 
   private Optional<LocalDateTime> givenNow() {
     if (now == null) {
-      return options.givenToday().map(day -> day.atTime(EVENING));
+      return options.givenEvening();
     }
     try {
       return Optional.of(Dates.readMoment(options.today(around.clock())).read(now));

@@ -2,6 +2,8 @@ package ribband.cli;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -20,6 +22,8 @@ import ribband.problem.Nearest;
     footerHeading = "%nExamples%n",
     sortOptions = false)
 final class Common {
+  private static final LocalTime EVENING = LocalTime.of(18, 0);
+
   @Option(
       names = "--today",
       paramLabel = "DATE",
@@ -55,6 +59,11 @@ final class Common {
   /** The day that stands for today. */
   LocalDate today(Clock clock) {
     return givenToday().orElseGet(() -> LocalDate.now(clock));
+  }
+
+  /** The evening of the day named to stand for today, when work in the shop is about to begin. */
+  Optional<LocalDateTime> givenEvening() {
+    return givenToday().map(day -> day.atTime(EVENING));
   }
 
   /** The day named to stand for today. */

@@ -59,7 +59,7 @@ final class JointsCommand implements Callable<Integer> {
       paramLabel = "MOMENT",
       description =
           "reckon as if it were this moment in the project's time zone: \"2026-03-14 22:10\", or"
-              + " 22:10 for today; without it, with --today, that day is about to begin")
+              + " 22:10 for today; without it, with --today, 18:00 of that day")
   private String now;
 
   @Mixin private FormatOption format;
@@ -92,7 +92,7 @@ final class JointsCommand implements Callable<Integer> {
 
   private Optional<LocalDateTime> givenNow() {
     if (now == null) {
-      return options.givenToday().map(day -> day.atStartOfDay());
+      return options.givenEvening();
     }
     try {
       return Optional.of(Dates.readMoment(options.today(around.clock())).read(now));

@@ -130,12 +130,12 @@ class JointsCommandTest {
   }
 
   @Test
-  void aDayNamedAsTodayIsAllAhead() {
+  void aDayNamedAsTodayIsItsEvening() {
     assertTrue(
         joints("--today", "2026-03-14")
             .startsWith(
                 """
-                Dunlin, joints and coats on 14 March 2026 at 00:00 (America/Chicago)
+                Dunlin, joints and coats on 14 March 2026 at 18:00 (America/Chicago)
 
                 Starboard garboard scarf: still ahead
                 """));

@@ -107,8 +107,8 @@ final class Ribband {
       footerHeading = "%n",
       footer = {
         "Each command tells more of itself: ribband tally --help",
-        "Exit codes: 0 done, 1 the journal has errors, 2 wrong usage, 3 disk, permission",
-        "or locale, 70 a defect of ribband. NO_COLOR and FORCE_COLOR are honoured."
+        "Exit codes: 0 done, 1 the journal has errors, 2 wrong usage, 3 disk, permission,",
+        "lock or locale, 70 a defect of ribband. NO_COLOR and FORCE_COLOR are honored."
       })
   private static final class Root implements Callable<Integer> {
     @Spec private CommandSpec spec;

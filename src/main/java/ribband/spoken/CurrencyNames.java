@@ -22,6 +22,8 @@ final class CurrencyNames {
           Map.entry("yen", List.of("JPY")),
           Map.entry("franc", List.of("CHF")),
           Map.entry("francs", List.of("CHF")),
+          Map.entry("forint", List.of("HUF")),
+          Map.entry("forints", List.of("HUF")),
           Map.entry("krona", List.of("SEK", "ISK")),
           Map.entry("kronor", List.of("SEK")),
           Map.entry("kroner", List.of("DKK", "NOK")));

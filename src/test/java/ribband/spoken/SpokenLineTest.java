@@ -112,6 +112,7 @@ class SpokenLineTest {
     assertEquals(List.of("€12.00 for discs"), boat("EUR").told("12 euros for discs"));
     assertEquals(List.of("€12.00 back for discs"), boat("EUR").told("-€12 discs"));
     assertEquals(List.of("SEK\u00a0120.00 for discs"), boat("SEK").told("discs 120 kronor"));
+    assertEquals(List.of("HUF\u00a012,500.00 for discs"), boat("HUF").told("discs 12500 forint"));
     assertEquals(List.of("¥1,200 for discs"), boat("JPY").told("¥1200 discs"));
     assertEquals(List.of("into the text: \"1200 discs\""), boat("JPY").told("1200 discs"));
     assertEquals(List.of("KWD\u00a01.500 for discs"), boat("KWD").told("1.500 discs"));

@@ -106,8 +106,8 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
   /** Each band by how many draws lie in it, somewhere along the way to even odds. */
   private List<Callout> bands(Days across, Scale scale, Notes notes) {
     return Stream.of(
-            band("9 of 10 draws", OUTER, Fan.Day::p95, Fan.Day::p80, across, scale, notes),
-            band("6 of 10", INNER, Fan.Day::p80, Fan.Day::p50, across, scale, notes))
+            band("9 in 10 odds", OUTER, Fan.Day::p95, Fan.Day::p80, across, scale, notes),
+            band("6 in 10", INNER, Fan.Day::p80, Fan.Day::p50, across, scale, notes))
         .flatMap(Optional::stream)
         .toList();
   }

@@ -131,7 +131,7 @@ final class ManualPage {
   private static Map<String, String> environment() {
     Map<String, String> variables = new LinkedHashMap<>();
     variables.put("VISUAL, EDITOR", "the editor that tonight opens");
-    variables.put("NO_COLOR, FORCE_COLOR", "no colours, or colours also where no person watches");
+    variables.put("NO_COLOR, FORCE_COLOR", "no colors, or colors also where no person watches");
     variables.put(
         "RIBBAND_HEAP",
         "how much memory pictures may take, as 2g; 640m if not set, which is enough but for very"

@@ -57,7 +57,7 @@ final class RecordsTable {
         .ifPresent(
             bought ->
                 add(
-                    "dearest purchase",
+                    "largest purchase",
                     Saying.money(bought.amount(), currency),
                     bought.what(),
                     Saying.day(bought.entry().date())));

@@ -41,7 +41,7 @@ final class RecordsSheet {
           .ifPresent(
               bought ->
                   add(
-                      "dearest purchase",
+                      "largest purchase",
                       new Paid(bought.amount(), currency),
                       currency.code(),
                       bought.entry().date(),

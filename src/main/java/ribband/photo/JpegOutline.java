@@ -173,7 +173,7 @@ record JpegOutline(
         throw new UnfitPicture("is an unusual kind of JPEG; export it as a plain JPEG");
       }
       if (components != 1 && components != 3 && components != 4) {
-        throw new UnfitPicture("is a JPEG without plain colours; export it as an sRGB JPEG");
+        throw new UnfitPicture("is a JPEG without plain colors; export it as an sRGB JPEG");
       }
       PixelLimit.check(columns, rows);
       width = columns;

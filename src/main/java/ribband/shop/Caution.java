@@ -19,7 +19,7 @@ public enum Caution {
       "Ripping thin strips: guard and splitter on, featherboard and push stick, and nobody in line"
           + " with the blade."),
   SOLVENT(
-      "Solvent vapour catches fire: open the doors, no flame or spark, lids on. Rags with drying oil"
+      "Solvent vapor catches fire: open the doors, no flame or spark, lids on. Rags with drying oil"
           + " heat themselves: dry them flat outdoors, never in a heap."),
   HEAT(
       "Heating the shop: heaters that burn fuel without a flue can kill by carbon monoxide, open"

@@ -91,7 +91,7 @@ final class RecordsPage {
                         entryHref(night.date()))));
     stretch(records.runOfNights(), "Longest run", "night in a row", "nights in a row")
         .ifPresent(facts::add);
-    stretch(records.runOfWeeks(), "Most faithful", "week in a row", "weeks in a row")
+    stretch(records.runOfWeeks(), "Longest run of weeks", "week in a row", "weeks in a row")
         .ifPresent(facts::add);
     stretch(records.gap(), "Longest gap", "day without work", "days without work")
         .ifPresent(facts::add);
@@ -172,7 +172,7 @@ final class RecordsPage {
         .map(
             bought ->
                 new Fact(
-                    "Dearest purchase",
+                    "Largest purchase",
                     book.words().money(bought.amount()),
                     bought.what() + ", on " + Saying.day(bought.entry().date()),
                     href(bought.entry())));

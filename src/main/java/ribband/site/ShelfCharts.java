@@ -79,7 +79,7 @@ final class ShelfCharts {
             .need()
             .map(Need::neverBelow)
             .filter(q -> !q.isZero())
-            .map(q -> ", never to go below " + said(q, unit))
+            .map(q -> ", " + said(q, unit) + " to be kept in reserve")
             .orElse("");
     return "Now " + said(shelf.amountOnHand().orElseThrow(), unit) + reserve + ".";
   }

@@ -120,7 +120,7 @@ public record StockWords(ShopTalk shop, Optional<Currency> currency) {
           own(need.forPieces()) + " for " + shop.reckoned(need.area()) + " of pieces not yet made");
     }
     if (!need.neverBelow().isZero()) {
-      why.add(shop.written(need.neverBelow()) + " never to go below");
+      why.add(shop.written(need.neverBelow()) + " kept in reserve");
     }
     if (!need.unreckoned().isEmpty()) {
       why.add(

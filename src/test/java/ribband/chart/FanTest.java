@@ -163,7 +163,7 @@ class FanTest {
   void theBandsAreNamedWhereTheyAreThick() {
     for (Fan shape : chart().shapes()) {
       assertEquals(
-          List.of("9 of 10 draws", "6 of 10"),
+          List.of("9 in 10 odds", "6 in 10"),
           shape.bands().stream().map(band -> band.label().text()).toList());
       for (Callout band : shape.bands()) {
         assertTrue(band.x() > shape.left() && band.x() < shape.ends().get(0).x());

@@ -59,7 +59,7 @@ class RecordsAgainstSqlTest {
           NIGHTS
               + " SELECT 'longest night', s, 'hours', dated, dated, '' FROM nights ORDER BY 2 DESC, 4"
               + " LIMIT 1",
-          "SELECT 'dearest purchase', amount, 'money', dated, dated, what FROM fact WHERE kind ="
+          "SELECT 'largest purchase', amount, 'money', dated, dated, what FROM fact WHERE kind ="
               + " 'paid' AND amount > 0 AND %s ORDER BY amount DESC, dated, no LIMIT 1",
           "SELECT 'most pieces in a night', SUM(amount), 'pieces', dated, dated, what FROM fact"
               + " WHERE kind = 'made' AND %s GROUP BY dated, what HAVING SUM(amount) > 0 ORDER BY 2"

@@ -71,8 +71,8 @@ class StockCommandTest {
             plywood                           12 ft²    unknown
 
             What is still needed
-              epoxy: enough (12 fl oz for 11.7 ft² of pieces not yet made; 4 fl oz never to
-                go below; 37½ fl oz on hand)
+              epoxy: enough (12 fl oz for 11.7 ft² of pieces not yet made; 4 fl oz kept in
+                reserve; 37½ fl oz on hand)
             """,
             ""),
         ribband.run("stock", "--today", "2026-03-28"));

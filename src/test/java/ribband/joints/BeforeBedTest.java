@@ -45,7 +45,7 @@ class BeforeBedTest {
 
   private static final String RAGS =
       """
-      Solvent vapour catches fire: open the doors, no flame or spark, lids on. Rags
+      Solvent vapor catches fire: open the doors, no flame or spark, lids on. Rags
       with drying oil heat themselves: dry them flat outdoors, never in a heap.
       """;
 

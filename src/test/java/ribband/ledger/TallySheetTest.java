@@ -139,7 +139,7 @@ class TallySheetTest {
         longest gap without work | 2 | days | 2027-01-02 | 2027-01-03 |
         best month | 6 | hours | 2027-01-01 | 2027-01-31 | 2027-01
         longest night | 3 | hours | 2027-01-04 | 2027-01-04 |
-        dearest purchase | 1200.00 | USD | 2026-12-30 | 2026-12-30 | Garboard
+        largest purchase | 1200.00 | USD | 2026-12-30 | 2026-12-30 | Garboard
         most pieces in a night | 3 | pieces | 2027-01-05 | 2027-01-05 | strakes
         """,
         text(sheet(By.RECORD), Cell::data));

@@ -36,7 +36,7 @@ class NeedTest {
   @Test
   void enoughIsEnough() throws Exception {
     assertEquals(
-        "enough (14 fl oz for 9.7 ft² of pieces not yet made; 4 fl oz never to go below; 18 fl oz"
+        "enough (14 fl oz for 9.7 ft² of pieces not yet made; 4 fl oz kept in reserve; 18 fl oz"
             + " on hand)",
         need(LocalDate.of(2026, 3, 31), PROJECT, List.of(night("2026-03-01", 2, "2 fl oz"))));
   }
@@ -55,14 +55,14 @@ class NeedTest {
             + " {material: resin, amount: 1/4 fl oz, cost: -1}], left: {resin: 21 fl oz}}");
     assertEquals(
         "order 2 of ¾ fl oz by 30 September 2026 (12 fl oz for 8.3 ft² of pieces not yet made;"
-            + " 4 fl oz never to go below; 15 fl oz on hand)",
+            + " 4 fl oz kept in reserve; 15 fl oz on hand)",
         need(LocalDate.of(2026, 4, 25), PROJECT, entries));
   }
 
   @Test
   void whatIsOnOrderCounts() throws Exception {
     assertEquals(
-        "enough (15 fl oz for 10.4 ft² of pieces not yet made; 4 fl oz never to go below; 10 fl oz"
+        "enough (15 fl oz for 10.4 ft² of pieces not yet made; 4 fl oz kept in reserve; 10 fl oz"
             + " on hand, 32 fl oz on order)",
         need(
             LocalDate.of(2026, 3, 5),
@@ -76,8 +76,8 @@ class NeedTest {
   @Test
   void whatIsDownToItsReserveIsOrderedNow() throws Exception {
     assertEquals(
-        "order 16 fl oz now (16 fl oz for 11.1 ft² of pieces not yet made; 4 fl oz never to go"
-            + " below; 4 fl oz on hand)",
+        "order 16 fl oz now (16 fl oz for 11.1 ft² of pieces not yet made; 4 fl oz kept in"
+            + " reserve; 4 fl oz on hand)",
         need(
             LocalDate.of(2027, 3, 5),
             PROJECT,
@@ -88,8 +88,8 @@ class NeedTest {
   @Test
   void aDayThatIsPastIsNow() throws Exception {
     assertEquals(
-        "order 1 fl oz now (16 fl oz for 11.1 ft² of pieces not yet made; 4 fl oz never to go"
-            + " below; 19 fl oz on hand)",
+        "order 1 fl oz now (16 fl oz for 11.1 ft² of pieces not yet made; 4 fl oz kept in"
+            + " reserve; 19 fl oz on hand)",
         need(
             LocalDate.of(2026, 3, 14),
             PROJECT.replace("10 days", "30 days").replace("20 fl oz", "33 fl oz"),
@@ -100,14 +100,14 @@ class NeedTest {
   void withoutAPaceNoDayIsTold() throws Exception {
     assertEquals(
         "order 1 fl oz before the next of it is used (none was in the last 8 weeks) (12 fl oz for"
-            + " 8.3 ft² of pieces not yet made; 4 fl oz never to go below; 15 fl oz on hand)",
+            + " 8.3 ft² of pieces not yet made; 4 fl oz kept in reserve; 15 fl oz on hand)",
         need(LocalDate.of(2026, 4, 26), PROJECT, List.of(night("2026-03-01", 4, "5 fl oz"))));
   }
 
   @Test
   void whatCannotBeReckonedIsNamed() throws Exception {
     assertEquals(
-        "enough for what can be reckoned (4 fl oz never to go below; not counting strakes, whose"
+        "enough for what can be reckoned (4 fl oz kept in reserve; not counting strakes, whose"
             + " glue area or spread is unknown; 20 fl oz on hand)",
         need(
             LocalDate.of(2026, 4, 26),
@@ -140,7 +140,7 @@ class NeedTest {
   @Test
   void scrappedPiecesAreNeededAgain() throws Exception {
     assertEquals(
-        "enough (15 fl oz for 10.4 ft² of pieces not yet made; 4 fl oz never to go below; 20 fl oz"
+        "enough (15 fl oz for 10.4 ft² of pieces not yet made; 4 fl oz kept in reserve; 20 fl oz"
             + " on hand)",
         need(
             LocalDate.of(2026, 4, 26),
@@ -162,8 +162,8 @@ class NeedTest {
   @Test
   void otherMaterialsAreKeptApart() throws Exception {
     assertEquals(
-        "order 16 fl oz now (16 fl oz for 11.1 ft² of pieces not yet made; 4 fl oz never to go"
-            + " below; 4 fl oz on hand)",
+        "order 16 fl oz now (16 fl oz for 11.1 ft² of pieces not yet made; 4 fl oz kept in"
+            + " reserve; 4 fl oz on hand)",
         need(
             LocalDate.of(2026, 3, 5),
             PROJECT
@@ -190,12 +190,12 @@ class NeedTest {
     // 1 used and 2 missing in 56 days: 19 last 354 days, to 14 April; 10 days earlier.
     assertEquals(
         "order 25 of 1 fl oz by 4 April 2027 (40 fl oz for 27.8 ft² of pieces not yet made; 4 fl oz"
-            + " never to go below; 19 fl oz on hand)",
+            + " kept in reserve; 19 fl oz on hand)",
         need(LocalDate.of(2026, 4, 25), project, entries));
     // A day later the first of them is out of sight: 2 in 56 days, 19 last 532.
     assertEquals(
         "order 25 of 1 fl oz by 30 September 2027 (40 fl oz for 27.8 ft² of pieces not yet made;"
-            + " 4 fl oz never to go below; 19 fl oz on hand)",
+            + " 4 fl oz kept in reserve; 19 fl oz on hand)",
         need(LocalDate.of(2026, 4, 26), project, entries));
   }
 }

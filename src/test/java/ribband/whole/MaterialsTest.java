@@ -75,7 +75,7 @@ class MaterialsTest {
         page.select("#shelf ~ .table tbody tr").get(0).children().eachText());
     assertEquals(1, page.select("#shelf ~ .table tbody tr").size());
     assertEquals(
-        "epoxy: enough (28 fl oz for 27.2 ft² of pieces not yet made; 24 fl oz never to go below;"
+        "epoxy: enough (28 fl oz for 27.2 ft² of pieces not yet made; 24 fl oz kept in reserve;"
             + " 52 fl oz on hand)",
         page.select(".needed li").text());
   }

@@ -127,13 +127,13 @@ class NeedTest {
       nights.add(night("2026-03-0" + i, 1, "2 fl oz"));
     }
     String stated =
-        "order 4 fl oz by 16 March 2026 (12 fl oz for 8.3 ft² of pieces not yet made; 4 fl oz never"
-            + " to go below; 12 fl oz on hand)";
+        "order 4 fl oz by 16 March 2026 (12 fl oz for 8.3 ft² of pieces not yet made; 4 fl oz kept"
+            + " in reserve; 12 fl oz on hand)";
     assertEquals(stated, need(LocalDate.of(2026, 3, 5), PROJECT, nights));
     nights.add(night("2026-03-05", 1, "2 fl oz"));
     assertEquals(
-        "order 16 fl oz by 9 March 2026 (22 fl oz for 7.6 ft² of pieces not yet made; 4 fl oz never"
-            + " to go below; 10 fl oz on hand)",
+        "order 16 fl oz by 9 March 2026 (22 fl oz for 7.6 ft² of pieces not yet made; 4 fl oz kept"
+            + " in reserve; 10 fl oz on hand)",
         need(LocalDate.of(2026, 3, 5), PROJECT, nights));
   }
 

@@ -20,7 +20,7 @@ import java.util.List;
  * @param now what stands there
  * @param ends where percentiles reach the zero line, with their dates
  * @param bands what the bands hold, with leaders into them
- * @param cold the spells that are too cold for something
+ * @param spells those that are too cold for something, then those without work
  */
 public record Fan(
     int width,
@@ -39,13 +39,13 @@ public record Fan(
     Label now,
     List<Callout> ends,
     List<Callout> bands,
-    List<SpanLine> cold) {
+    List<SpanLine> spells) {
   public Fan {
     rules = List.copyOf(rules);
     months = List.copyOf(months);
     ends = List.copyOf(ends);
     bands = List.copyOf(bands);
-    cold = List.copyOf(cold);
+    spells = List.copyOf(spells);
   }
 
   /**
@@ -78,6 +78,14 @@ public record Fan(
   public record ColdMonth(YearMonth month, String what) {}
 
   /**
+   * Days on which no work is done, so that what is left stays level.
+   *
+   * @param name what is told of them; what comes again is told once
+   * @param to its last day, not before the first
+   */
+  public record Rest(String name, LocalDate from, LocalDate to) {}
+
+  /**
    * A closed area.
    *
    * @param edge its corners in their order
@@ -97,10 +105,16 @@ public record Fan(
    * @param days the first is the day all is as of, the last that of {@code done.p95()}; two at
    *     least, by date
    * @param cold in any order; those outside the days are left out
+   * @param rests likewise; none overlaps another
    */
   public static Chart<Fan> chart(
-      Caption caption, List<Day> days, Done done, List<ColdMonth> cold, Yardstick yardstick) {
-    FanSheet sheet = new FanSheet(days, done, cold, yardstick);
-    return Chart.of(caption, sheet::draw, new FanTable(days, done, cold, yardstick).table());
+      Caption caption,
+      List<Day> days,
+      Done done,
+      List<ColdMonth> cold,
+      List<Rest> rests,
+      Yardstick yardstick) {
+    FanSheet sheet = new FanSheet(days, done, cold, rests, yardstick);
+    return Chart.of(caption, sheet::draw, new FanTable(days, done, cold, rests, yardstick).table());
   }
 }

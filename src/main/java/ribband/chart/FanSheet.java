@@ -12,7 +12,15 @@ import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 
 /** Draws one fan for one width. */
-record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yardstick yardstick) {
+record FanSheet(
+    List<Fan.Day> days,
+    Fan.Done done,
+    List<Fan.ColdMonth> cold,
+    List<Fan.Rest> rests,
+    Yardstick yardstick) {
+  /** What is lettered beside the scale would else read as going on from it. */
+  private static final int BESIDE_SCALE = 12;
+
   /** A month starts within so many days, whichever day the first one is. */
   private static final int SHORTEST = 31;
 
@@ -63,7 +71,7 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
     Clearance clearance = new Clearance(new Box(0, 0, frame.width(), zero - 2));
     Fan.Band outer = band(Fan.Day::p95, Fan.Day::p5, across, scale);
     Fan.Band inner = band(Fan.Day::p80, Fan.Day::p20, across, scale);
-    rules.forEach(rule -> clearance.shade(rule.lettering().box()));
+    rules.forEach(rule -> clearance.shade(besideScale(rule.lettering().box())));
     shade(outer, zero, clearance);
     int startY = scale.at(first.p95());
     Label now = now(frame, startY);
@@ -88,6 +96,11 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
         ends,
         bands(across, scale, new Notes(clearance, RIGHT)),
         spells);
+  }
+
+  private static Box besideScale(Box lettering) {
+    return new Box(
+        lettering.left(), lettering.top(), lettering.right() + BESIDE_SCALE, lettering.bottom());
   }
 
   /** All from the upper edge down: nothing is lettered on a band. */
@@ -218,6 +231,10 @@ record FanSheet(List<Fan.Day> days, Fan.Done done, List<Fan.ColdMonth> cold, Yar
               spell.first().atDay(1),
               spell.last().atEndOfMonth(),
               List.of()));
+    }
+    for (Fan.Rest rest : FanSpell.joined(rests)) {
+      String name = Lettering.fit(rest.name(), frame.width());
+      spans.add(new Span(named.add(name) ? name : "", rest.from(), rest.to(), List.of()));
     }
     return spans;
   }

@@ -15,6 +15,27 @@ record FanSpell(YearMonth first, YearMonth last, String what) {
     return spells;
   }
 
+  /** By date; rests of one name that follow each other without a day of work are one. */
+  static List<Fan.Rest> joined(List<Fan.Rest> rests) {
+    List<Fan.Rest> joined = new ArrayList<>();
+    rests.stream()
+        .sorted(Comparator.comparing(Fan.Rest::from))
+        .forEach(
+            rest -> {
+              int end = joined.size() - 1;
+              if (end >= 0 && goOn(joined.get(end), rest)) {
+                joined.set(end, new Fan.Rest(rest.name(), joined.get(end).from(), rest.to()));
+              } else {
+                joined.add(rest);
+              }
+            });
+    return joined;
+  }
+
+  private static boolean goOn(Fan.Rest rest, Fan.Rest next) {
+    return rest.name().equals(next.name()) && !next.from().isAfter(rest.to().plusDays(1));
+  }
+
   private static void add(Fan.ColdMonth month, List<FanSpell> spells) {
     int end = spells.size() - 1;
     if (end >= 0 && spells.get(end).goesOnWith(month)) {

@@ -51,7 +51,16 @@ final class FanChart {
             ahead.cold().stream()
                 .map(cold -> new Fan.ColdMonth(cold.month(), Saying.list(cold.adhesives())))
                 .toList(),
+            rests(forecast),
             Yardstick.hours()));
+  }
+
+  /** Told without their why: that is written for the builder, and no page tells it. */
+  private static List<Fan.Rest> rests(Forecast forecast) {
+    return forecast.away().stream()
+        .filter(away -> !away.to().isBefore(forecast.asOf()))
+        .map(away -> new Fan.Rest("nobody builds", away.from(), away.to()))
+        .toList();
   }
 
   private static LocalDate day(Figure<LocalDate> sunday) {

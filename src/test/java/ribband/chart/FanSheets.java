@@ -28,7 +28,8 @@ final class FanSheets {
     return new Sheets.Sheet(
         title,
         "fan",
-        Fan.chart(Sheets.caption(id), days, done, winters(done.p95(), cold), Sheets.HOURS));
+        Fan.chart(
+            Sheets.caption(id), days, done, winters(done.p95(), cold), summers(), Sheets.HOURS));
   }
 
   /** A fan whose percentiles go down at 13, 11, 10, 9 and 8 tenths of the slowest one's speed. */
@@ -72,6 +73,12 @@ final class FanSheets {
     return months;
   }
 
+  private static List<Fan.Rest> summers() {
+    return List.of(
+        new Fan.Rest("nobody builds", LocalDate.of(2026, 12, 20), LocalDate.of(2027, 1, 3)),
+        new Fan.Rest("nobody builds", LocalDate.of(2027, 7, 1), LocalDate.of(2027, 7, 20)));
+  }
+
   private static Chart<Fan> oneDay() {
     LocalDate end = LocalDate.of(2027, 3, 7);
     return Fan.chart(
@@ -81,6 +88,7 @@ final class FanSheets {
         List.of(
             new Fan.ColdMonth(YearMonth.of(2027, 1), "epoxy and glue"),
             new Fan.ColdMonth(YearMonth.of(2027, 2), "epoxy")),
+        List.of(),
         Sheets.HOURS);
   }
 }

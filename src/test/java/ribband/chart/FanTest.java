@@ -34,7 +34,7 @@ class FanTest {
   }
 
   private static Chart<Fan> chart(Fan.ColdMonth... cold) {
-    return Fan.chart(CAPTION, DAYS, DONE, List.of(cold), Sheets.HOURS);
+    return Fan.chart(CAPTION, DAYS, DONE, List.of(cold), List.of(), Sheets.HOURS);
   }
 
   @Test
@@ -64,6 +64,7 @@ class FanTest {
                 List.of(DAYS.get(0), DAYS.get(5)),
                 new Fan.Done(DONE.p95(), DONE.p95(), DONE.p95()),
                 List.of(cold(2027, 1, "epoxy"), cold(2026, 12, "epoxy and glue")),
+                List.of(),
                 Sheets.HOURS)
             .table();
     assertEquals(
@@ -181,6 +182,7 @@ class FanTest {
                 List.of(DAYS.get(0), new Fan.Day(end, 0, 0, 0, 0, 0)),
                 new Fan.Done(end, end, end),
                 List.of(),
+                List.of(),
                 Sheets.HOURS)
             .wide();
     assertEquals(
@@ -200,10 +202,10 @@ class FanTest {
             .wide();
     assertEquals(
         List.of("too cold for epoxy", "too cold for epoxy and glue", ""),
-        wide.cold().stream().map(line -> line.name().text()).toList());
-    SpanLine first = wide.cold().get(0);
-    SpanLine second = wide.cold().get(1);
-    SpanLine third = wide.cold().get(2);
+        wide.spells().stream().map(line -> line.name().text()).toList());
+    SpanLine first = wide.spells().get(0);
+    SpanLine second = wide.spells().get(1);
+    SpanLine third = wide.spells().get(2);
     assertEquals(wide.left(), first.start());
     assertTrue(first.end() < second.start());
     assertEquals(wide.right(), third.end());
@@ -215,13 +217,65 @@ class FanTest {
     Fan.ColdMonth month = cold(2027, 1, "epoxy, primer, enamel, varnish and a glue of our own");
     assertEquals(
         "too cold for epoxy, primer, enamel, varnish and a glue of our own",
-        chart(month).wide().cold().get(0).name().text());
-    assertEquals("too cold to glue or to coat", chart(month).narrow().cold().get(0).name().text());
+        chart(month).wide().spells().get(0).name().text());
+    assertEquals(
+        "too cold to glue or to coat", chart(month).narrow().spells().get(0).name().text());
+  }
+
+  @Test
+  void daysWithoutWorkAreNamedUnderTheFanAndCountedInTheFigures() {
+    Chart<Fan> chart =
+        Fan.chart(
+            CAPTION,
+            DAYS,
+            DONE,
+            List.of(cold(2027, 1, "epoxy")),
+            List.of(
+                rest("2027-01-04", "2027-01-31"),
+                rest("2026-12-20", "2027-01-03"),
+                rest("2027-03-01", "2027-03-07"),
+                rest("2027-05-01", "2027-05-07")),
+            Sheets.HOURS);
+    assertEquals("Days without work", chart.table().heads().get(4));
+    assertEquals(
+        List.of("12", "31", "–", "7", "–"),
+        chart.table().rows().stream().map(row -> row.cells().get(4)).toList());
+    for (Fan shape : chart.shapes()) {
+      assertEquals(
+          List.of("too cold for epoxy", "nobody builds", ""),
+          shape.spells().stream().map(line -> line.name().text()).toList());
+      SpanLine first = shape.spells().get(1);
+      SpanLine second = shape.spells().get(2);
+      assertTrue(first.start() > shape.left() && first.end() < second.start());
+      assertTrue(second.end() < shape.right());
+      assertTrue(first.y() > shape.zero() && first.y() < shape.height());
+    }
+  }
+
+  private static Fan.Rest rest(String from, String to) {
+    return new Fan.Rest("nobody builds", LocalDate.parse(from), LocalDate.parse(to));
+  }
+
+  @Test
+  void noDateReadsAsIfItWentOnFromTheScale() {
+    for (Sheets.Sheet sheet : FanSheets.all()) {
+      for (Object shape : ((Chart<?>) sheet.chart()).shapes()) {
+        Fan fan = (Fan) shape;
+        for (Rule rule : fan.rules()) {
+          Box scale = rule.lettering().box();
+          Box beside = new Box(scale.left(), scale.top(), scale.right() + 12, scale.bottom());
+          for (Callout end : fan.ends()) {
+            boolean touches = end.isTold() && end.label().box().overlaps(beside);
+            assertFalse(touches, sheet.title() + end + rule);
+          }
+        }
+      }
+    }
   }
 
   @Test
   void monthsOutsideTheFanAreNotMarked() {
-    assertEquals(List.of(), chart(cold(2026, 11, "epoxy"), cold(2027, 5, "epoxy")).wide().cold());
+    assertEquals(List.of(), chart(cold(2026, 11, "epoxy"), cold(2027, 5, "epoxy")).wide().spells());
   }
 
   @Test
@@ -234,6 +288,7 @@ class FanTest {
                   CAPTION,
                   List.of(new Fan.Day(from, 1, 1, 1, 1, 1), new Fan.Day(to, 0, 0, 0, 0, 0)),
                   new Fan.Done(to, to, to),
+                  List.of(),
                   List.of(),
                   Sheets.HOURS)
               .wide();

@@ -5,6 +5,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import ribband.album.Leaf;
 import ribband.chart.Chart;
 import ribband.chart.MonthRows;
@@ -15,6 +16,7 @@ import ribband.journal.Phase;
 import ribband.ledger.PhaseRow;
 import ribband.ledger.Row;
 import ribband.measure.Hours;
+import ribband.measure.Money;
 import ribband.measure.Saying;
 import ribband.recap.BestPicture;
 import ribband.recap.MonthSentence;
@@ -37,6 +39,8 @@ final class HomePage {
    * @param lead the best picture of the newest month that has one; none or one
    * @param last the last entry that may be shown; none or one
    * @param latest those before it
+   * @param planned hours of all phases that have a plan; empty for none
+   * @param costPlanned money of all that have a plan of it; empty for none or hidden
    * @param about the project's own words, made safe; may be empty
    */
   record View(
@@ -47,6 +51,8 @@ final class HomePage {
       List<Notices.View> latest,
       List<PhaseLine> phases,
       String sessions,
+      String planned,
+      String costPlanned,
       List<YearLines> years,
       List<Chart<RunningCurve>> runningHours,
       List<Chart<MonthRows>> monthsChart,
@@ -105,6 +111,8 @@ final class HomePage {
         notices.of(newest.stream().skip(1).limit(LATEST).toList(), false),
         phases(),
         Saying.count(book.ledger().whole().sessions()),
+        planned(),
+        costPlanned(),
         years(),
         charts.running(),
         charts.months(),
@@ -171,6 +179,20 @@ final class HomePage {
               book.words().money(phase.cost())));
     }
     return lines;
+  }
+
+  private String planned() {
+    List<Hours> plans = plans().flatMap(phase -> phase.hours().stream()).toList();
+    return plans.isEmpty() ? "" : Saying.hoursInColumn(Hours.sum(plans));
+  }
+
+  private String costPlanned() {
+    List<Money> plans = plans().flatMap(phase -> phase.cost().stream()).toList();
+    return plans.isEmpty() ? "" : book.words().money(Money.sum(plans));
+  }
+
+  private Stream<Phase> plans() {
+    return book.ledger().phases().stream().map(PhaseRow::phase);
   }
 
   /** The newest year first, and so its months. */

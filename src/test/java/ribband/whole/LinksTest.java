@@ -169,7 +169,7 @@ class LinksTest {
     assertEquals(
         List.of("entries/2026-03-14-garboards.html#h-what-went-wrong"),
         home.select(".about a").eachAttr("href"));
-    assertEquals("Of her twist, him and a plan", home.select(".about").text());
+    assertEquals("About the boat Of her twist, him and a plan", home.select(".about").text());
     assertEquals(
         "about.md:1:101: warning: picture \"receipts/plan.png\" is left out, the words about the boat"
             + " have none; show it in an entry",

@@ -72,7 +72,7 @@ final class MonthPage {
         sentence.of(month),
         Saying.hoursInColumn(month.hours()),
         Saying.count(month.nights()),
-        month.hours().isZero() ? "" : Saying.capitalised(sentence.briefRank(month)),
+        month.hours().isZero() ? "" : sentence.briefRank(month),
         book.words().moneyOrDash(month.cost()),
         Saying.hoursInColumn(month.hoursToDate()),
         book.words().money(month.costToDate()),

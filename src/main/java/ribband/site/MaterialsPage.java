@@ -91,6 +91,7 @@ final class MaterialsPage {
    * A move.
    *
    * @param date for machines; empty for the start
+   * @param turns whether the line before is of another month
    * @param href the entry; empty for none
    */
   record MoveLine(
@@ -101,7 +102,8 @@ final class MaterialsPage {
       String href,
       String amount,
       String left,
-      String value) {}
+      String value,
+      boolean turns) {}
 
   View view() {
     List<Shelf> shelves = book.shelves();
@@ -173,6 +175,7 @@ final class MaterialsPage {
     List<Kit> kits = shelf.kits().stream().filter(kit -> isPublic(kit.entry())).toList();
     List<Move> moves = new ArrayList<>(shelf.moves());
     Collections.reverse(moves);
+    MonthTurn month = new MonthTurn();
     return new Section(
         id,
         Saying.capitalised(shelf.material()),
@@ -185,7 +188,7 @@ final class MaterialsPage {
         shelf.spreads().stream()
             .map(rate -> rate.adhesive().name() + ": " + words.spread(rate))
             .toList(),
-        moves.stream().limit(MOST_MOVES).map(this::move).toList(),
+        moves.stream().limit(MOST_MOVES).map(move -> move(move, month)).toList(),
         moves.size() > MOST_MOVES
             ? "The newest " + MOST_MOVES + " of " + Saying.count(moves.size()) + "."
             : "");
@@ -207,7 +210,7 @@ final class MaterialsPage {
     return new Story(words.came(kit), href(kit.entry()), words.went(kit));
   }
 
-  private MoveLine move(Move move) {
+  private MoveLine move(Move move, MonthTurn month) {
     boolean named = isPublic(move.entry());
     return new MoveLine(
         named ? move.date().map(LocalDate::toString).orElse("") : "",
@@ -217,7 +220,8 @@ final class MaterialsPage {
         href(move.entry()),
         (move.kind().comes() ? "" : "−") + words.own(move.moved()),
         move.onHand().map(words::own).orElse("unknown"),
-        money(move.worthAfter()));
+        money(move.worthAfter()),
+        month.at(move.date()));
   }
 
   private static String href(Optional<Entry> entry) {

@@ -41,6 +41,7 @@ final class MoneyPage {
    *
    * @param date for machines; empty where it is no single day
    * @param href the entry it stands in; empty for none
+   * @param turns whether the line before is of another month
    */
   record Line(
       String date,
@@ -51,7 +52,8 @@ final class MoneyPage {
       String phase,
       String amount,
       boolean refund,
-      String running) {}
+      String running,
+      boolean turns) {}
 
   /** A phase's money beside its plan, or that of all of them. */
   record PhaseLine(String title, String href, String actual, String plan, String left) {}
@@ -89,6 +91,7 @@ final class MoneyPage {
 
   private List<Line> lines() {
     List<Line> lines = new ArrayList<>();
+    MonthTurn month = new MonthTurn();
     for (Spent spent : book.purchases().lines()) {
       lines.add(
           new Line(
@@ -105,7 +108,8 @@ final class MoneyPage {
               spent.phase().map(book::phaseTitle).orElse(""),
               book.words().money(spent.amount()),
               spent.amount().isNegative(),
-              book.words().money(spent.running())));
+              book.words().money(spent.running()),
+              month.at(spent.date())));
     }
     return lines;
   }

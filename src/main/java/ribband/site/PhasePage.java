@@ -59,6 +59,7 @@ final class PhasePage {
    *
    * @param href empty where there is no page to lead to
    * @param date for machines; empty where it is no single day that may be told
+   * @param turns whether the line before is of another month
    */
   record Audit(
       String date,
@@ -67,7 +68,8 @@ final class PhasePage {
       String href,
       String hours,
       String running,
-      String cost) {}
+      String cost,
+      boolean turns) {}
 
   View view(PhaseRow row, List<Leaf> leaves) {
     String page = Addresses.phase(row.phase().id());
@@ -166,6 +168,7 @@ final class PhasePage {
 
   private List<Audit> audit(String phase, String page) {
     List<Audit> lines = new ArrayList<>();
+    MonthTurn month = new MonthTurn();
     Hours running = book.ledger().carried().hoursOf(phase);
     Money carried = book.ledger().carried().costOf(phase);
     if (!running.isZero() || !carried.isZero() && book.showsMoney()) {
@@ -177,7 +180,8 @@ final class PhasePage {
               "",
               Saying.hoursInColumn(running),
               Saying.hoursInColumn(running),
-              book.words().moneyOrDash(carried)));
+              book.words().moneyOrDash(carried),
+              month.at(Optional.empty())));
     }
     for (Row<Entry> row : book.ledger().entries()) {
       Hours hours = row.sums().hoursOf(phase);
@@ -196,7 +200,8 @@ final class PhasePage {
               Addresses.href(page, Addresses.entry(entry)),
               hours.isZero() ? "–" : Saying.hoursInColumn(hours),
               Saying.hoursInColumn(running),
-              book.words().moneyOrDash(cost)));
+              book.words().moneyOrDash(cost),
+              month.at(Optional.of(entry.date()))));
     }
     notShown(phase, running).ifPresent(lines::add);
     return lines;
@@ -221,6 +226,7 @@ final class PhasePage {
                 "",
                 Saying.hoursInColumn(hours),
                 Saying.hoursInColumn(shown.plus(hours)),
-                ""));
+                "",
+                true));
   }
 }

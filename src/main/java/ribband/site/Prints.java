@@ -3,7 +3,6 @@ package ribband.site;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import ribband.album.Leaf;
 import ribband.album.Shot;
 import ribband.measure.Saying;
@@ -11,7 +10,6 @@ import ribband.photo.PictureFacts;
 import ribband.photo.PrintSize;
 import ribband.prose.Print;
 import ribband.recap.BestPicture;
-import ribband.site.PrintPlace.Shape;
 
 /** Shows pictures on one page: addresses, sizes and words for each. */
 public final class Prints {
@@ -30,7 +28,8 @@ public final class Prints {
   /**
    * A picture as a template shows it.
    *
-   * @param shape {@code tall}, {@code square}, {@code wide} or {@code long}
+   * @param shape {@code tall}, {@code square}, {@code wide} or {@code long}; {@code little} where
+   *     it is smaller than its place, {@code modest} where it is on a phone alone
    * @param caption may be empty
    * @param entryHref the entry it belongs to; empty on that entry's own page
    * @param entryTitle empty where the day stands in for it
@@ -97,7 +96,7 @@ public final class Prints {
       views.add(
           new View(
               print(shot, leaf.alt(shot), place.sizes(facts), ""),
-              Shape.of(facts).name().toLowerCase(Locale.ROOT),
+              place.classes(facts),
               shot.caption().orElse(""),
               withEntry ? Addresses.href(page, Addresses.entry(leaf.entry())) : "",
               EntryNames.isTitled(leaf.entry()) ? leaf.entry().title() : "",

@@ -178,8 +178,7 @@ class DiscretionTest {
     for (String page : List.of("index.html", "records.html")) {
       Element nights = site.page(page).getElementById("nights-2026");
       assertEquals(
-          List.of(
-              "1 January 2026: 1 hour", "3 January 2026: 1¾ hours", "5 January 2026: ½ hour"),
+          List.of("1 January 2026: 1 hour", "3 January 2026: 1¾ hours", "5 January 2026: ½ hour"),
           nights.select(".chart-wide .night title").eachText());
       assertEquals(List.of("8:35"), nights.select(".chart-wide .sum").eachText());
       assertEquals(

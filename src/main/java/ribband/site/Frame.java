@@ -32,9 +32,22 @@ public record Frame(
     String release,
     String robots,
     List<Shared> shared) {
+  /** Letters of a name that leave the bar along the top one line. */
+  private static final int BAR = 26;
+
   public Frame {
     nav = List.copyOf(nav);
     shared = List.copyOf(shared);
+  }
+
+  /** The boat's name for the bar: of a long one as many whole words as it has room for. */
+  public String boatInBar() {
+    if (boat.codePointCount(0, boat.length()) <= BAR) {
+      return boat;
+    }
+    int most = boat.offsetByCodePoints(0, BAR);
+    int space = boat.lastIndexOf(' ', most);
+    return boat.substring(0, space > 0 ? space : most).replaceFirst("[,;:]$", "") + "…";
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.Optional;
 import ribband.album.Leaf;
 import ribband.journal.Entry;
 import ribband.ledger.Row;
+import ribband.measure.Hours;
 import ribband.measure.Saying;
 
 /** One entry: its words, its figures, what was done, its pictures. */
@@ -73,13 +74,18 @@ final class EntryPage {
         Addresses.href(page, Addresses.month(month)),
         Saying.month(month),
         html,
-        entry.totalHours().isZero() ? "" : Saying.hoursInWords(entry.totalHours()),
+        entry.totalHours().isZero() ? "" : inColumn(entry.totalHours()),
         entry.totalCost().isZero() ? "" : book.words().money(entry.totalCost()),
-        Saying.hoursInWords(row.hoursToDate()),
+        inColumn(row.hoursToDate()),
         phases.shares(entry),
         bench.notes(entry),
         entry.lessons(),
         new Prints(page).besideText(leaf, !html.contains("<img")),
         neighbours);
+  }
+
+  /** As the shares of phases stand below. */
+  private static String inColumn(Hours hours) {
+    return Saying.hoursInColumn(hours) + " " + Saying.hourOrHours(hours);
   }
 }

@@ -111,9 +111,9 @@ public final class FullJournal {
             |:--|--:|:-:|
             | garboard | 96 in | 96 in |
 
-            | station | 1 | 2 | 3 | 4 | 5 | 6 |
+            | strake | port | starboard | port | starboard | port | starboard |
             |:--|--:|--:|--:|--:|--:|--:|
-            | unbrokenlength | 12 3/4 in | 14 1/8 in | 15 1/2 in | 15 7/8 in | 15 1/4 in | 13 1/2 in |
+            | garboard | 96 in | 96 in | 96 in | 96 in | 96 in | 96 in |
 
             ![The twist, close](inline.jpg)
 

@@ -164,9 +164,14 @@ class FiguresTest {
 
     assertEquals(
         List.of(
-            "Moulds and strongback 2 11:00 59% 12:00 $85.70 $80.00",
-            "Planking 2 4:20 23% 40:00 −$45.50 $400.00", "Fairing 2 3:10 17% $23.70"),
+            "Moulds and strongback 11:00 12:00 59% 2 $85.70 $80.00",
+            "Planking 4:20 40:00 23% 2 −$45.50 $400.00", "Fairing 3:10 17% 2 $23.70"),
         rows(site.page("index.html").selectFirst("table:has(caption:contains(beside the plan))")));
+    assertEquals(
+        "Together 18:30 52:00 8 $63.90 $480.00",
+        site.page("index.html")
+            .selectFirst("table:has(caption:contains(beside the plan)) tfoot")
+            .text());
     assertEquals(
         List.of(
             "Before Carried in from before this journal Moulds and strongback $61.20 $61.20",

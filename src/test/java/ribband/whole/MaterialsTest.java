@@ -71,7 +71,7 @@ class MaterialsTest {
   void theShelfAddsUpWithPrivateNights() throws IOException {
     Document page = page("true");
     assertEquals(
-        List.of("epoxy", "10 fl oz", "48 fl oz", "6 fl oz", "52 fl oz", "$67.41"),
+        List.of("epoxy", "52 fl oz", "6 fl oz", "48 fl oz", "10 fl oz", "$67.41"),
         page.select("#shelf ~ .table tbody tr").get(0).children().eachText());
     assertEquals(1, page.select("#shelf ~ .table tbody tr").size());
     assertEquals(

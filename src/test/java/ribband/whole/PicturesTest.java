@@ -85,6 +85,23 @@ class PicturesTest {
   }
 
   /** EXIF 2.32, table of tag 0x0112: where the stored upper left corner belongs. */
+  /** Little is smaller than its place on a desk, modest smaller than a phone is wide. */
+  @Test
+  void aPictureSmallerThanItsPlaceIsToldSo() throws IOException {
+    journal().with("2026-03-14-scarf.md", NIGHT);
+    FullJournal.picture(own("a.png"), 60, 40);
+    FullJournal.picture(own("b.png"), 500, 360);
+    FullJournal.picture(own("c.png"), 900, 640);
+    Published site = new Builder(folder).publish();
+
+    assertEquals(
+        List.of("print wide little modest", "print wide modest", "print wide"),
+        site.page("pictures.html").select(".print").eachAttr("class"));
+    assertEquals(
+        List.of("print wide little modest", "print wide little modest", "print wide"),
+        site.page("entries/2026-03-14-scarf.html").select(".print").eachAttr("class"));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "1, left, top", "2, right, top", "3, right, bottom", "4, left, bottom",
@@ -99,7 +116,8 @@ class PicturesTest {
     boolean turned = orientation >= 5;
     assertEquals(turned ? "400" : "600", image.attr("width"));
     assertEquals(turned ? "600" : "400", image.attr("height"));
-    assertEquals(turned ? "print tall" : "print wide", image.closest("li").className());
+    assertEquals(
+        turned ? "print tall modest" : "print wide modest", image.closest("li").className());
     BufferedImage print = ImageIO.read(folder.resolve("site/" + image.attr("src")).toFile());
     int x = across.equals("left") ? 12 : print.getWidth() - 12;
     int y = down.equals("top") ? 12 : print.getHeight() - 12;

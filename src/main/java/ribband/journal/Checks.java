@@ -74,7 +74,7 @@ final class Checks {
           .ifPresent(
               file ->
                   problems.error(
-                      Place.of(JournalFolder.PROJECT),
+                      new Place(JournalFolder.PROJECT, 1, 1),
                       "no currency is named, but "
                           + file
                           + " writes an amount; write currency: USD, or another code of ISO 4217"));

@@ -214,8 +214,10 @@ final class EntryReader {
       problems.warning(
           place,
           what
-              + (anyHours ? " of this entry name" : " of this entry names")
-              + " no phase and count under unsorted; write phase: "
+              + (anyHours
+                  ? " of this entry name no phase and count"
+                  : " of this entry names no phase and counts")
+              + " under unsorted; write phase: "
               + example());
     }
   }

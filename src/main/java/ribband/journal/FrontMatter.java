@@ -42,7 +42,8 @@ record FrontMatter(boolean fenced, Mapping keys, String text, int textLine) {
         String body = end < 0 ? "" : text.substring(end + 1);
         if (body.getBytes(StandardCharsets.UTF_8).length > MOST_TEXT_BYTES) {
           problems.error(
-              Place.of(source.file()), "the text is larger than 1 MiB; split the entry in two");
+              new Place(source.file(), closedAt + 1, 1),
+              "the text is larger than 1 MiB; split the entry in two");
           return Optional.empty();
         }
         return keys(source, text.substring(start, at), problems)

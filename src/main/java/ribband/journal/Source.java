@@ -33,7 +33,7 @@ record Source(String file, String text) {
   static Optional<Source> of(String file, byte[] bytes, Problems problems) {
     if (bytes.length > MOST_BYTES) {
       problems.error(
-          Place.of(file),
+          new Place(file, 1, 1),
           "the file is larger than 1 MiB; split it into several entries of the same date");
       return Optional.empty();
     }

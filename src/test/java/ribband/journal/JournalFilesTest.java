@@ -190,11 +190,11 @@ class JournalFilesTest {
     write(ENTRY, "---\ntitle: " + "a".repeat(4 << 20) + "\n---\n");
     tells(
         ENTRY
-            + ": error: the file is larger than 1 MiB; split it into several entries of the same date");
+            + ":1:1: error: the file is larger than 1 MiB; split it into several entries of the same date");
     write(ENTRY, "---\ntitle: " + "a".repeat(64 << 10) + "\n---\n");
     tells(ENTRY + ":2:1: error: the keys are larger than 64 KiB; write fewer");
     write(ENTRY, "---\n---\n" + "a".repeat((1 << 20) + 1));
-    tells(ENTRY + ": error: the text is larger than 1 MiB; split the entry in two");
+    tells(ENTRY + ":3:1: error: the text is larger than 1 MiB; split the entry in two");
     write(ENTRY, "---\n---\n" + "a".repeat(1 << 20));
     tells();
   }

@@ -233,7 +233,7 @@ final class RecordsPage {
               Saying.count(year.sums().sessions()),
               Saying.hoursInColumn(year.hours()),
               book.words().moneyOrDash(year.cost()),
-              Integer.toString(year.rank().orElseThrow())));
+              year.hours().isZero() ? "–" : Saying.count(year.rank().orElseThrow())));
     }
     return lines;
   }

@@ -111,10 +111,6 @@ public final class FullJournal {
             |:--|--:|:-:|
             | garboard | 96 in | 96 in |
 
-            | strake | port | starboard | port | starboard | port | starboard |
-            |:--|--:|--:|--:|--:|--:|--:|
-            | garboard | 96 in | 96 in | 96 in | 96 in | 96 in | 96 in |
-
             ![The twist, close](inline.jpg)
 
             > Averyveryveryveryveryveryveryveryveryveryverylongwordthatdoesnotbreakanywhereatall.
@@ -125,6 +121,10 @@ public final class FullJournal {
 
             1. one
             2. two
+
+            | strake | port | starboard | port | starboard | port | starboard |
+            |:--|--:|--:|--:|--:|--:|--:|
+            | garboard | 96 in | 96 in | 96 in | 96 in | 96 in | 96 in |
 
             [^1]: Eighteen inches of it.
             """)

@@ -45,6 +45,7 @@ final class PapersPage {
    * @param money whether the project has a currency
    * @param unlisted what is counted and not told; empty for nothing
    * @param hours of all work
+   * @param worked the same in words
    * @param cost of all
    * @param estimated whether any use of a material is
    * @param otherMaterials those that only private entries name; empty for none
@@ -53,7 +54,8 @@ final class PapersPage {
       boolean money,
       List<WorkTables.Fact> dates,
       String unlisted,
-      Cell hours,
+      ColumnHours hours,
+      String worked,
       Cell cost,
       List<WorkTables.PhaseLine> phases,
       WorkTables.Planned planned,
@@ -90,7 +92,8 @@ final class PapersPage {
         money,
         work.dates(),
         unlisted(),
-        new Cell.Worked(ledger.whole().totalHours()),
+        ColumnHours.of(ledger.whole().totalHours()),
+        Saying.hoursInWords(ledger.whole().totalHours()),
         new Cell.Paid(ledger.whole().totalCost(), journal.project().currency()),
         work.phases(),
         work.planned(),

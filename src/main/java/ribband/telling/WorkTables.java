@@ -43,7 +43,8 @@ final class WorkTables {
    * @param hoursPlanned empty where there is no plan
    * @param costPlanned likewise
    */
-  record PhaseLine(String title, Cell hours, String hoursPlanned, Cell cost, String costPlanned) {}
+  record PhaseLine(
+      String title, ColumnHours hours, String hoursPlanned, Cell cost, String costPlanned) {}
 
   /** The plans of all phases together; empty where none has one. */
   record Planned(String hours, String cost) {}
@@ -57,9 +58,9 @@ final class WorkTables {
       String iso,
       String title,
       Cell sessions,
-      Cell hours,
+      ColumnHours hours,
       Cell cost,
-      Cell hoursToDate,
+      ColumnHours hoursToDate,
       Cell costToDate) {}
 
   List<Fact> dates() {
@@ -117,15 +118,15 @@ final class WorkTables {
   Planned planned() {
     WholePlan plan = WholePlan.of(ledger.phases());
     return new Planned(
-        plan.hours().map(Saying::hours).orElse(plan.partHours() ? PARTLY : ""),
+        plan.hours().map(Saying::hoursInColumn).orElse(plan.partHours() ? PARTLY : ""),
         plan.cost().map(this::money).orElse(plan.partCost() ? PARTLY : ""));
   }
 
   private PhaseLine phase(PhaseRow row) {
     return new PhaseLine(
         row.phase().title(),
-        new Cell.Worked(row.hours()),
-        row.phase().hours().map(Saying::hours).orElse(""),
+        ColumnHours.of(row.hours()),
+        row.phase().hours().map(Saying::hoursInColumn).orElse(""),
         new Cell.Paid(row.cost(), currency),
         row.phase().cost().map(this::money).orElse(""));
   }
@@ -148,9 +149,9 @@ final class WorkTables {
         iso,
         title,
         new Cell.Count(sums.sessions()),
-        new Cell.Worked(sums.totalHours()),
+        ColumnHours.of(sums.totalHours()),
         new Cell.Paid(sums.totalCost(), currency),
-        new Cell.Worked(toDate.totalHours()),
+        ColumnHours.of(toDate.totalHours()),
         new Cell.Paid(toDate.totalCost(), currency));
   }
 

@@ -37,6 +37,7 @@ class PapersPageTest {
                 new WorkTables.Fact("Hours in all", "0 hours")),
             "",
             worked(0),
+            "0 hours",
             unpaid(),
             List.of(),
             new WorkTables.Planned("", ""),
@@ -84,6 +85,7 @@ class PapersPageTest {
             "1 entry of the journal is private: counted in every figure here, and told in no word,"
                 + " picture or receipt.",
             worked(180),
+            "3 hours",
             usd(3900),
             teal.work().phases(),
             new WorkTables.Planned("", ""),

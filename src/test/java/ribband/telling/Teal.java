@@ -117,8 +117,8 @@ final class Teal {
     return new ShopTables(journal, stock(journal));
   }
 
-  static Cell worked(long minutes) {
-    return new Cell.Worked(Hours.ofMinutes(minutes));
+  static ColumnHours worked(long minutes) {
+    return ColumnHours.of(Hours.ofMinutes(minutes));
   }
 
   static Cell usd(long cents) {

@@ -65,7 +65,12 @@ class WorkTablesTest {
   void phasesStandBesideTheirPlan() throws IOException {
     assertEquals(
         List.of(
-            new PhaseLine("Moulds and strongback", worked(615), "12", usd(8570), "$80.00"),
+            new PhaseLine(
+                "Moulds and strongback",
+                new ColumnHours("10.25", "10:15"),
+                "12:00",
+                usd(8570),
+                "$80.00"),
             new PhaseLine("Planking", worked(200), "", usd(-1000), "")),
         carriedOver().work().phases());
     assertEquals(
@@ -88,9 +93,9 @@ class WorkTablesTest {
       String iso,
       String title,
       int sessions,
-      Cell hours,
+      ColumnHours hours,
       Cell cost,
-      Cell hoursToDate,
+      ColumnHours hoursToDate,
       Cell costToDate) {
     return new MonthLine(
         iso, title, new Cell.Count(sessions), hours, cost, hoursToDate, costToDate);

@@ -86,8 +86,8 @@ class PapersTest extends PapersRun {
         page.select("dl.known > div").eachText());
     assertEquals(
         List.of(
-            "Moulds and strongback 11 12 $85.70 $80.00",
-            "Planking 4:20 40 −$45.50 $400.00",
+            "Moulds and strongback 11:00 12:00 $85.70 $80.00",
+            "Planking 4:20 40:00 −$45.50 $400.00",
             "Fairing 3:10 $23.70"),
         rows(page, "phases"));
     assertEquals(

@@ -42,6 +42,11 @@ record ShareRow(Share share, Lines title, Lines hours, double width) {
     return wide.height() < narrow.height() ? wide : narrow;
   }
 
+  /** A row of one line, with as much of its name as fits beside the hours. */
+  static ShareRow inOneLine(Share share, double width) {
+    return beside(share, hours(share, width), width, 1);
+  }
+
   /** A row no higher than this, with as much of its name as it has room for; empty for a line. */
   static Optional<ShareRow> cut(Share share, double width, double height) {
     Lines hours = hours(share, width);

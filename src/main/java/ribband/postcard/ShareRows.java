@@ -2,6 +2,8 @@ package ribband.postcard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import ribband.measure.Hours;
 import ribband.measure.Saying;
 
@@ -55,14 +57,28 @@ record ShareRows(List<Share> shares, List<ShareRow> named, double width) {
     }
   }
 
-  /** Names whole before many of them. */
+  /** Names whole before many of them, but shortened before a second one is left out. */
   private List<ShareRow> fitting(double height) {
-    for (int most = MOST; most >= 1; most--) {
-      List<ShareRow> rows = rows(most);
-      if (height(rows) <= height) {
-        return rows;
-      }
-    }
+    return Stream.of(
+            IntStream.iterate(MOST, most -> most > 1, most -> most - 1).mapToObj(this::rows),
+            IntStream.iterate(WANTED, most -> most > 1, most -> most - 1)
+                .mapToObj(this::rows)
+                .map(this::shortened),
+            Stream.of(rows(1)))
+        .flatMap(rows -> rows)
+        .filter(rows -> height(rows) <= height)
+        .findFirst()
+        .orElseGet(() -> cut(height));
+  }
+
+  /** The longest phase's name whole, the others each in one line. */
+  private List<ShareRow> shortened(List<ShareRow> rows) {
+    return IntStream.range(0, rows.size())
+        .mapToObj(i -> i == 0 ? rows.get(i) : ShareRow.inOneLine(rows.get(i).share(), width))
+        .toList();
+  }
+
+  private List<ShareRow> cut(double height) {
     return shares.stream()
         .limit(1)
         .flatMap(longest -> ShareRow.cut(longest, width, height).stream())

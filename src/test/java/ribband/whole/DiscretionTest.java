@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
@@ -16,6 +19,23 @@ import ribband.cli.InMemory;
 /** What the builder keeps to himself is nowhere in the site. */
 class DiscretionTest {
   @TempDir private Path folder;
+
+  @Test
+  void whyNobodyBuildsIsToldNowhere() throws IOException {
+    FullJournal.write(folder);
+    String project = FullJournal.PROJECT.replace("why: holiday", "why: zebra dance");
+    new InMemory(folder).with("project.yaml", project);
+
+    assertEquals(0, new Builder(folder).run("publish").code());
+
+    assertTrue(project.contains("zebra"));
+    try (Stream<Path> files = Files.walk(folder.resolve("site"))) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        String bytes = Files.readString(file, StandardCharsets.ISO_8859_1);
+        assertFalse(bytes.contains("zebra"), file.toString());
+      }
+    }
+  }
 
   @Test
   void hiddenMoneyIsNowhere() throws IOException {

@@ -3,7 +3,6 @@ package ribband.cli;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -114,9 +113,16 @@ final class ManualPage {
     return String.join(" ", argument.description());
   }
 
-  /** What the library would print of a command, in which a percent sign is written twice. */
+  /**
+   * What the library would print of a command, in which the ends of lines and percent signs are
+   * codes.
+   */
   private static String words(String... lines) {
-    return String.format(Locale.ROOT, String.join(" ", lines)).replace('\n', ' ').stripTrailing();
+    return String.join(" ", lines)
+        .replace("%n", " ")
+        .replace("%%", "%")
+        .replace('\n', ' ')
+        .stripTrailing();
   }
 
   private static boolean has(CommandSpec command, OptionSpec option) {
